@@ -1,0 +1,2 @@
+export * from './food.js';
+export * from './quantity.js';
