@@ -1,0 +1,3 @@
+export * from './blocks.js';
+export * from './document.js';
+export * from './numbers.js';

@@ -1,0 +1,92 @@
+// Contract
+
+/** Line drawings on a 24 grid that stand for a form: sack of dried beans, can, strainer … */
+export type SignName =
+  | 'bag'
+  | 'can'
+  | 'strainer'
+  | 'frozen'
+  | 'leaf'
+  | 'jar'
+  | 'scissors'
+  | 'pencil'
+  | 'pot'
+  | 'cup';
+
+/** The data behind a figure, for readers that see no picture. First column heads the rows. */
+export interface FigureTable {
+  readonly caption: string;
+  readonly head: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+}
+
+/** Three layers of text alternative; without them a figure does not compile. */
+export interface Alternative {
+  /** At most 120 characters: what it is. */
+  readonly label: string;
+  /** Two to five sentences with all values at this level. On a blank worksheet it gives no answer away. */
+  readonly reading: string;
+  readonly table: FigureTable;
+}
+
+interface FigureBase {
+  /** The directive's id, unique in the lesson. */
+  readonly id: string;
+  readonly alternative: Alternative;
+  /** `shown` prints values; `blank` leaves them to the learner; `key` prints them as answers. */
+  readonly mode: 'shown' | 'blank' | 'key';
+}
+
+/** A dot's place on a lane. `value` is null when it is not known. */
+export interface LaneDot {
+  readonly letter: string;
+  readonly value: number | null;
+  /** As printed, such as `360 mg` or `not known`. */
+  readonly text: string;
+  /** Id of the number. */
+  readonly number: string;
+}
+
+/** A line from zero with a lettered dot a row. Each lane has a scale of its own. */
+export interface Lane {
+  readonly name: string;
+  readonly note?: string;
+  readonly dots: readonly LaneDot[];
+  /** At most one in a figure: an arrow from dot to dot with its word. */
+  readonly look?: { readonly from: string; readonly to: string; readonly word: string };
+}
+
+/** Rows compared on several measures: a legend, then a lane for each measure. */
+export interface DotLanes extends FigureBase {
+  readonly kind: 'dot-lanes';
+  readonly rows: readonly { readonly letter: string; readonly sign: SignName; readonly words: string }[];
+  readonly lanes: readonly Lane[];
+}
+
+/** One row of bricks. All in the figure's unit; `sure` ≤ `possible` ≤ `total`. */
+export interface BrickRow {
+  readonly name: string;
+  readonly note: string;
+  readonly sign: SignName;
+  readonly total: number;
+  /** What is there for sure (solid). */
+  readonly sure: number;
+  /** What may be there at most (hatched up to here, dashed beyond). */
+  readonly possible: number;
+  /** Both ends as printed, where sure and possible differ. */
+  readonly ends?: { readonly low: string; readonly high: string; readonly words: string };
+  /** The word under the bracket of the unsure part; look here. */
+  readonly look?: string;
+}
+
+/** An amount counted in bricks, before and after. */
+export interface BrickRows extends FigureBase {
+  readonly kind: 'brick-rows';
+  /** What one brick is worth, in the rows' unit. */
+  readonly worth: number;
+  readonly rows: readonly BrickRow[];
+  readonly words: { readonly sure: string; readonly unsure: string; readonly gone: string };
+}
+
+/** What can be drawn. A new kind fails to compile wherever it is not yet handled. */
+export type FigureSpec = DotLanes | BrickRows;
