@@ -1,0 +1,52 @@
+import type { Spoken } from './tags.js';
+
+/** How a language writes numbers, ranges, lists and dates: our own data, never the platform's default. */
+export interface Policy {
+  readonly decimal: string;
+  readonly group: string;
+  /** Words for a range; signs would flip beside right-to-left text. */
+  readonly range: string;
+  readonly atLeast: string;
+  readonly lessThan: string;
+  readonly notKnown: string;
+  /** Joins two, the middle and the last of a list. */
+  readonly list: { readonly two: string; readonly middle: string; readonly last: string };
+  /** Slots: {day} {month} {year}. Months are words, the calendar is Gregorian. */
+  readonly date: string;
+  readonly months: readonly string[];
+  /** Which plural form a count takes. */
+  readonly plural: (count: number) => 'one' | 'other';
+  /** Unit words after a number; a unit without an entry prints as it is. */
+  readonly units: Readonly<Record<string, string | { readonly one: string; readonly other: string }>>;
+}
+
+const MONTHS_EN = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+];
+
+export const POLICIES: Readonly<Record<Spoken, Policy>> = {
+  en: {
+    decimal: '.',
+    group: ',',
+    range: '{low} to {high}',
+    atLeast: 'at least {value}',
+    lessThan: 'less than {value}',
+    notKnown: 'not known',
+    list: { two: '{a} and {b}', middle: '{a}, {b}', last: '{a}, and {b}' },
+    date: '{day} {month} {year}',
+    months: MONTHS_EN,
+    plural: (count) => (count === 1 ? 'one' : 'other'),
+    units: { kcal: { one: 'calorie', other: 'calories' }, cup: { one: 'cup', other: 'cups' }, '%': '%' },
+  },
+};
