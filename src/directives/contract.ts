@@ -1,0 +1,88 @@
+// Contract
+import type { Place, Report } from '../diagnostics/index.js';
+import type { Block, Inline, ShownNumber, Stage } from '../document/index.js';
+import type { Say, Slots, TermTable } from '../languages/index.js';
+import type { DirectivePart, InlineNode, KnownDirective } from '../lesson/index.js';
+import type { Food } from '../nutrition/index.js';
+import type { Level } from '../reading/index.js';
+import type { Foods, Sources } from '../records/index.js';
+
+/** What reading a directive's words may ask. Problems go to the report; reading never throws. */
+export interface ReadContext {
+  readonly foods: Foods;
+  readonly sources: Sources;
+  /** Values that other directives of the lesson were read to, by id (`@id` points there). */
+  readonly report: Report;
+}
+
+/** A number before it is put in words. */
+export type ComputedNumber = Omit<ShownNumber, 'text'>;
+
+/** What a directive knows about its own content, for the cautions: no words, only facts. */
+export interface Facts {
+  /** Foods that stand in it, each with the place where it is named. */
+  readonly foods: readonly { readonly food: Food; readonly place: Place }[];
+  /** Nutrients compared, ranked or set as a goal. */
+  readonly nutrients: readonly string[];
+}
+
+/** What every directive computes. Its own type adds what its view needs. */
+export interface Computed {
+  readonly numbers: readonly ComputedNumber[];
+  readonly facts: Facts;
+}
+
+/** Computing sees values and tables only, never words, level or language. */
+export interface ComputeContext {
+  readonly report: Report;
+}
+
+/** Where a view stands: its form differs on paper, on the worksheet and its key, and on a slide. */
+export type Where = 'handout' | 'worksheet' | 'key' | 'slide' | 'staff';
+
+/** What a view may use to turn numbers into words. It does no arithmetic. */
+export interface ViewContext {
+  readonly where: Where;
+  readonly level: Level;
+  readonly language: string;
+  /** The directive's own terms in this language. */
+  readonly say: Say;
+  /** A number of this lesson as it is printed, carrying its id. Throws for an id that was not computed. */
+  readonly number: (id: string) => Inline;
+  /** The same, words only, for alternatives and figure labels. */
+  readonly text: (id: string) => string;
+  /** Both ends of a range as printed, without the unit. */
+  readonly ends: (id: string) => { readonly low: string; readonly high: string };
+  /** Points to a source; it gets its number when the sheet is put together. */
+  readonly cite: (source: string) => Inline;
+  /** The author's own words, with numbers, terms and sources resolved. */
+  readonly inlines: (nodes: readonly InlineNode[]) => readonly Inline[];
+  readonly list: (items: readonly string[]) => string;
+  readonly date: (iso: string) => string;
+}
+
+/** What stands at the directive's place. A slide takes `stages` and `shelf`, everything else `blocks`. */
+export interface View {
+  readonly blocks: readonly Block[];
+  readonly stages?: readonly Stage[];
+  readonly shelf?: readonly Inline[];
+}
+
+/** One kind of directive: ten lines that name its schema, its computing and its view. */
+export interface Directive<V = unknown, C extends Computed = Computed> {
+  readonly schema: KnownDirective;
+  readonly terms: TermTable;
+  /** Attributes and rows → values, or nothing after a problem. */
+  readonly read: (part: DirectivePart, context: ReadContext) => V | undefined;
+  /** Values → numbers and facts, or nothing after a problem. */
+  readonly compute: (values: V, context: ComputeContext) => C | undefined;
+  /** Numbers and terms → what stands on the page. */
+  readonly view: (values: V, computed: C, context: ViewContext) => View;
+}
+
+/** Keeps the types of one directive together while the list holds all kinds. */
+export function directive<V, C extends Computed>(kind: Directive<V, C>): Directive {
+  return kind as unknown as Directive;
+}
+
+export type { Slots };
