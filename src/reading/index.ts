@@ -1,0 +1,1 @@
+export { fullerThan, isLevel, LEVELS, type Level } from './levels.js';
