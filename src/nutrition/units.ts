@@ -52,7 +52,8 @@ export type SameDimension<U extends Unit> = U extends MassUnit
     ? VolumeUnit
     : EnergyUnit;
 
-const METRIC = { µg: 1e-6, mg: 1e-3, g: 1, kg: 1e3, mL: 1, L: 1e3 } as const;
+/** Parts of a gram; kept as whole numbers so that mg to µg is 1000 and not 1000.0000000000001. */
+const PER_GRAM: Readonly<Partial<Record<Unit, number>>> = { mg: 1e3, µg: 1e6 };
 
 /** The thermochemical kilocalorie. EU labels sum kJ by their own factors instead of using this. */
 export const KJ_PER_KCAL = 4.184;
