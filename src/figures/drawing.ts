@@ -74,7 +74,10 @@ export type Mark =
       readonly evenOdd?: boolean;
       readonly stroke?: Stroke;
     }
-  /** `x` is the line's start edge (left in the drawing, also for right-to-left lines); `baseline` is y. */
+  /**
+   * `x` is the left edge of the box in which the line was aligned: each run is drawn at `x + run.x`
+   * (a line from `setLine` starts at 0). `baseline` is y.
+   */
   | {
       readonly kind: 'text';
       readonly x: number;
