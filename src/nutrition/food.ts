@@ -88,7 +88,10 @@ export interface Measure {
   /** `cup`, `tbsp`, `medium`, `can (15 oz)`, `slice` … in the singular. */
   readonly name: string;
   readonly grams: number;
+  /** Id of a source in assets/sources.yaml, or `house` for a weight of our own. */
   readonly source: string;
+  /** The source's own words for the measure, or why it was estimated so. */
+  readonly note?: string;
   /** True for a weight that was estimated, not published; pages say so. */
   readonly estimated?: boolean;
 }

@@ -1,8 +1,14 @@
 export * from './arithmetic.js';
+export * from './basis.js';
 export * from './food.js';
+export type { Weighable } from './food-measures.js';
 export * from './international-units.js';
+export * from './nutrient.js';
+export * from './portion.js';
 export * from './quantity.js';
 export * from './result.js';
+export * from './retention.js';
 export * from './rounding.js';
 export * from './units.js';
 export * from './working.js';
+export * from './written-amount.js';
