@@ -1,0 +1,31 @@
+import { type CodeTable, problemsOf } from '../../diagnostics/index.js';
+
+/** Codes of the local pack. */
+export const localCodes = {
+  'local/shape': {
+    severity: 'stop',
+    rule: 'A file of the local pack is YAML and has the entries that its kind needs, no others.',
+    about:
+      'A misspelt entry would be lost without a word, and a phone line with it. Compare the file with the one in assets/local/lantern-street.',
+  },
+  'local/line-old': {
+    severity: 'ask',
+    rule: 'A phone line or place is used only within its shelf life.',
+    about:
+      'People call what the page prints. Past the shelf life pages print the words of `instead`. Call the line, then write the new day into `dated`.',
+  },
+  'local/date-ahead': {
+    severity: 'ask',
+    rule: 'No line or place is dated after the day of the build.',
+    about:
+      'A day in the future keeps an entry from ever growing old. Write the day on which the entry was written or last called, or build with the right `--on` day.',
+  },
+  'local/invented-number': {
+    severity: 'stop',
+    rule: 'An invented site prints only numbers from 555-0100 to 555-0199 and the emergency number.',
+    about:
+      'Any other number may ring at a real home. Those hundred numbers are kept free for examples. For a real site set `invented: false` and write its real lines.',
+  },
+} as const satisfies CodeTable;
+
+export const localProblem = problemsOf(localCodes);

@@ -1,0 +1,10 @@
+export { isDay, monthsLater } from './calendar.js';
+export { localCodes } from './codes.js';
+export { type LocalLine, type LocalLines, lineOn, NO_LINES, readLines } from './lines.js';
+export {
+  type InterpreterLine,
+  interpreterLine,
+  type LocalPlace,
+  readSite,
+  type Site,
+} from './site.js';
