@@ -59,6 +59,8 @@ export interface ViewContext {
   readonly inlines: (nodes: readonly InlineNode[]) => readonly Inline[];
   readonly list: (items: readonly string[]) => string;
   readonly date: (iso: string) => string;
+  /** The view of another directive of the lesson at this place; nothing when it has none. */
+  readonly other: (id: string) => View | undefined;
 }
 
 /** What stands at the directive's place. A slide takes `stages` and `shelf`, everything else `blocks`. */

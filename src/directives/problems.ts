@@ -1,0 +1,110 @@
+import { type CodeTable, type Place, type Problem, problemsOf } from '../diagnostics/index.js';
+
+/** What directives report while they read and compute. A rule of `editor-checks` keeps its own code. */
+export const directiveCodes = {
+  'directives/basis': {
+    severity: 'stop',
+    rule: 'A basis names one amount, and if wanted the state in which all rows stand.',
+    about:
+      'Rows can be compared only on the same portion. Write 1 cup, ready to eat; 1/2 cup, with liquid; 100 g; or 1 can (15 oz).',
+  },
+  'directives/rows': {
+    severity: 'stop',
+    rule: 'A directive needs as many rows as its figure can hold.',
+    about: 'Too few rows compare nothing; too many do not fit on paper or on the screen.',
+  },
+  'directives/row-fact': {
+    severity: 'stop',
+    rule: 'After its first words a row holds facts, each written name = value and parted by semicolons.',
+    about: 'A fact that is not understood would be lost in silence, so it is reported instead.',
+  },
+  'directives/nutrient': {
+    severity: 'stop',
+    rule: 'A measure is the name of a nutrient in the tables.',
+    about: 'Names are plain: sodium, fiber, vitamin C, saturated fat.',
+  },
+  'directives/no-such-food': {
+    severity: 'stop',
+    rule: 'A food in a directive must stand in the food tables.',
+    about: 'Numbers come from a record, never from memory. The message offers the nearest names.',
+  },
+  'directives/amount': {
+    severity: 'stop',
+    rule: 'An amount must be one that the food can be weighed in.',
+    about:
+      'Many foods have no weight for every measure in the tables. Use one that the message offers, or a weight.',
+  },
+  'directives/label': {
+    severity: 'stop',
+    rule: 'A number from a label is written with its unit and its basis.',
+    about:
+      'The same can may state its sodium with or without the liquid; without the basis nothing can be computed from it.',
+  },
+  'directives/question': {
+    severity: 'stop',
+    rule: 'A question has one prompt, two to four options, each with its reason, and one answer that is computed.',
+    about:
+      'The answer is worked out from the same records as the figures, so that a key can never be wrong on its own.',
+  },
+  'quiz/too-close-to-call': {
+    severity: 'stop',
+    rule: 'The best option must differ from the next by more than food tables can tell.',
+    about:
+      'Food records differ from one batch to the next. Below 10 percent (house rule) the answer could be either; ask about other foods or another measure.',
+  },
+  'directives/own-caution': {
+    severity: 'stop',
+    rule: "A lesson's own caution carries its wording at every level, its source and the day to check it again.",
+    about: 'A caution that misses a level would be lost on that sheet.',
+  },
+  'directives/write': {
+    severity: 'stop',
+    rule: 'A space to write in has a label and one to twelve lines.',
+    about: 'The label is what people hear who cannot see the line.',
+  },
+  N03: {
+    severity: 'stop',
+    rule: 'Compared foods share portion and basis.',
+    about:
+      'A row with its liquid is what a label says, not what is eaten, and is never "ready to eat". Take the drained form, or a basis without a state; then the figure says which row is a label row.',
+  },
+  N18: {
+    severity: 'stop',
+    rule: 'What rinsing takes away is stated only inside the published range, on the basis of the study.',
+    about:
+      'The studies start from the label value for beans and liquid together. A label that is already for drained food, or says no basis, cannot be used.',
+  },
+} as const satisfies CodeTable;
+
+const problem = problemsOf(directiveCodes);
+
+/** What the core, or a table, answered instead of a value. */
+export interface Refused {
+  readonly reason: string;
+  readonly hint?: string;
+  readonly near?: readonly string[];
+}
+
+/** A refusal of the core or of a table as a problem at its place. */
+export function readProblem(code: keyof typeof directiveCodes, refused: Refused, place: Place): Problem {
+  const near = refused.near?.length ? `Try: ${refused.near.join('; ')}.` : undefined;
+  const hint = [refused.hint, near].filter(Boolean).join(' ');
+  return problem(code, refused.reason, {
+    place,
+    ...(hint ? { hint } : {}),
+    ...(refused.near?.length ? { expected: refused.near } : {}),
+  });
+}
+
+/** A food that is not in the tables, with the nearest names. */
+export function foodProblem(
+  written: string,
+  found: { readonly near: readonly string[] },
+  place: Place,
+): Problem {
+  return readProblem(
+    'directives/no-such-food',
+    { reason: `There is no "${written}" in the food tables.`, near: found.near },
+    place,
+  );
+}

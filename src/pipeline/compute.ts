@@ -1,0 +1,166 @@
+import type { Place, Report } from '../diagnostics/index.js';
+import { problemsOf } from '../diagnostics/index.js';
+import type { Computed, Directive, ReadContext } from '../directives/contract.js';
+import { DIRECTIVES } from '../directives/list.js';
+import { kebab, type Numbers, numbersOf, type ShownNumber } from '../document/index.js';
+import { formatQuantity } from '../languages/index.js';
+import type { DirectivePart, InlineNode, Lesson, Part } from '../lesson/index.js';
+
+/** One directive of a lesson with what was read and computed; nothing after a problem. */
+export interface Entry {
+  readonly part: DirectivePart;
+  readonly kind: Directive;
+  readonly values?: unknown;
+  readonly computed?: Computed;
+}
+
+/** A lesson with all its numbers. */
+export interface ComputedLesson {
+  readonly lesson: Lesson;
+  readonly entries: readonly Entry[];
+  readonly entryOf: (part: DirectivePart) => Entry | undefined;
+  readonly byId: (id: string) => Entry | undefined;
+  readonly numbers: Numbers;
+}
+
+export const computeCodes = {
+  'pipeline/no-such-number': {
+    severity: 'stop',
+    rule: 'A number in running text must be one that a figure of the lesson computes.',
+    about:
+      'Write :n[name]{of=id} with a name that the directive computes, and row="…" where it has rows. ' +
+      '`platework explain LESSON` lists every number of a lesson.',
+  },
+} as const;
+const problem = problemsOf(computeCodes);
+
+/** Reads and computes every directive of a lesson, in the order of the text. */
+export function computeLesson(
+  lesson: Lesson,
+  tables: Omit<ReadContext, 'report'>,
+  report: Report,
+): ComputedLesson {
+  const kinds = new Map(DIRECTIVES.map((kind) => [kind.schema.name, kind]));
+  const entries: Entry[] = [];
+  for (const part of directivesIn(lesson.parts)) {
+    const kind = kinds.get(part.name);
+    if (!kind) continue;
+    const values = kind.read(part, { ...tables, report });
+    const computed = values === undefined ? undefined : kind.compute(values, { report });
+    entries.push({
+      part,
+      kind,
+      ...(values === undefined ? {} : { values }),
+      ...(computed ? { computed } : {}),
+    });
+  }
+  const numbers = numbersOf(
+    entries.flatMap((entry) =>
+      (entry.computed?.numbers ?? []).map(
+        (n): ShownNumber => ({ ...n, text: formatQuantity(n, lesson.front.language) }),
+      ),
+    ),
+  );
+  const byPart = new Map(entries.map((entry) => [entry.part, entry]));
+  const ids = new Map(entries.flatMap((entry) => (entry.part.id ? [[entry.part.id, entry] as const] : [])));
+  const computed: ComputedLesson = {
+    lesson,
+    entries,
+    entryOf: (part) => byPart.get(part),
+    byId: (id) => ids.get(id),
+    numbers,
+  };
+  checkNumbersInText(computed, report);
+  return computed;
+}
+
+/** Every directive in the lesson, in the order of the text, those inside others too. */
+export function directivesIn(parts: readonly Part[]): DirectivePart[] {
+  return parts.flatMap((part): DirectivePart[] => {
+    switch (part.kind) {
+      case 'directive':
+        return [part, ...directivesIn(part.parts)];
+      case 'holder':
+      case 'quote':
+        return directivesIn(part.parts);
+      case 'list':
+        return part.items.flatMap((item) => directivesIn(item.parts));
+      default:
+        return [];
+    }
+  });
+}
+
+/** Every stretch of running text in parts, with what kind of text it is. */
+export function textsIn(
+  parts: readonly Part[],
+): { readonly nodes: readonly InlineNode[]; readonly place: Place }[] {
+  return parts.flatMap((part): { nodes: readonly InlineNode[]; place: Place }[] => {
+    switch (part.kind) {
+      case 'heading':
+      case 'paragraph':
+        return [{ nodes: part.children, place: part.place }];
+      case 'list':
+        return part.items.flatMap((item) => textsIn(item.parts));
+      case 'table':
+        return [part.head, ...part.rows].flat().map((cell) => ({ nodes: cell.children, place: cell.place }));
+      case 'quote':
+      case 'holder':
+        return textsIn(part.parts);
+      case 'directive':
+        return [
+          ...(part.label ? [{ nodes: part.label, place: part.place }] : []),
+          ...part.text.map((line) => ({ nodes: line.inlines, place: line.place })),
+          ...rowTexts(part.rows),
+          ...textsIn(part.parts),
+        ];
+      case 'code':
+        return [];
+    }
+  });
+}
+
+function rowTexts(
+  rows: DirectivePart['rows'],
+): { readonly nodes: readonly InlineNode[]; readonly place: Place }[] {
+  return rows.flatMap((row) => [{ nodes: row.inlines, place: row.place }, ...rowTexts(row.rows)]);
+}
+
+/** The id of the number that `:n[…]` means. */
+export function numberId(node: InlineNode & { readonly kind: 'number' }): string {
+  return [node.of, ...(node.row === undefined ? [] : [kebab(node.row)]), kebab(node.name)].join('.');
+}
+
+function checkNumbersInText(computed: ComputedLesson, report: Report): void {
+  const visit = (nodes: readonly InlineNode[]): void => {
+    for (const node of nodes) {
+      if (node.kind === 'number') checkNumber(computed, node, report);
+      if ('children' in node) visit(node.children);
+    }
+  };
+  for (const text of textsIn(computed.lesson.parts)) visit(text.nodes);
+}
+
+function checkNumber(
+  computed: ComputedLesson,
+  node: InlineNode & { readonly kind: 'number' },
+  report: Report,
+): void {
+  const entry = computed.byId(node.of);
+  // An id that does not exist was reported when the text was read; a figure that failed has said why.
+  if (!entry?.computed) return;
+  const id = numberId(node);
+  if (computed.numbers.get(id)) return;
+  const names = entry.computed.numbers.map((n) => n.id.slice(node.of.length + 1));
+  const shown = names.slice(0, 8).join(', ');
+  report.add(
+    problem('pipeline/no-such-number', `"${node.of}" computes no number "${id.slice(node.of.length + 1)}".`, {
+      place: node.place,
+      hint: names.length
+        ? `It computes: ${shown}${names.length > 8 ? ', …' : ''}. Rows go into row="…".`
+        : 'It computes no numbers.',
+      actual: id,
+      expected: names,
+    }),
+  );
+}
