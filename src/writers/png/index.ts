@@ -1,0 +1,1 @@
+export { type PngOptions, writePng } from './write.js';

@@ -1,0 +1,1 @@
+export { type SvgOptions, writeSvg } from './write.js';
