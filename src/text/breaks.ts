@@ -10,9 +10,21 @@ export interface Break {
 /**
  * Where lines may end (UAX #14), the end of the text included. Two places are taken out, as rule
  * tailoring allows: after a soft hyphen, since we print no hyphens, and inside a range or date of
- * digits (`270–370`, `2/3`), which would read as another number.
+ * digits (`270–370`, `2/3`), which would read as another number. One is put in that the library,
+ * which is of Unicode 13, misses: before a wide opening bracket after a letter or digit (LB30).
  */
 export function breaksOf(text: string): Break[] {
+  const breaks = libraryBreaks(text);
+  const wide = [...text.matchAll(BEFORE_WIDE_BRACKET)].map((match) => match.index + match[0].length);
+  const added = wide.filter((position) => !breaks.some((b) => b.position === position));
+  if (added.length === 0) return breaks;
+  const all = [...breaks, ...added.map((position) => ({ position, required: false }))];
+  return all.sort((a, b) => a.position - b.position);
+}
+
+const BEFORE_WIDE_BRACKET = /[\p{L}\p{N}]\p{M}*(?=[（［｛｟「『【〔〖〘〚〈《])/gu;
+
+function libraryBreaks(text: string): Break[] {
   const breaks: Break[] = [];
   const breaker = new LineBreaker(text);
   for (let next = breaker.nextBreak(); next; next = breaker.nextBreak()) {

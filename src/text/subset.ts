@@ -30,6 +30,7 @@ const WRITABLE = 2;
 const DROP_TABLES = 3;
 const NO_HINTING = 0x1;
 const RETAIN_GIDS = 0x2;
+const NOTDEF_OUTLINE = 0x40;
 const NO_LAYOUT_CLOSURE = 0x200;
 
 /** Text in a PDF is drawn by glyph numbers: shaping, names and lookup by character are not needed there. */
@@ -40,7 +41,7 @@ const DROPPED = [
 
 /**
  * Starts the engine and returns a function that keeps only some glyphs of a font. Glyph numbers stay
- * as they were, hints and layout tables are dropped, and glyph 0 is always kept. Throws when the
+ * as they were, hints and layout tables are dropped, and glyph 0, the box, is always kept. Throws when the
  * bytes are not the module named by `SUBSET_ENGINE`, or the font is damaged.
  */
 export function startSubsetEngine(
@@ -57,7 +58,7 @@ export function startSubsetEngine(
     const face = engine.hb_face_create(blob, 0);
     engine.hb_blob_destroy(blob);
     const input = engine.hb_subset_input_create_or_fail();
-    engine.hb_subset_input_set_flags(input, NO_HINTING | RETAIN_GIDS | NO_LAYOUT_CLOSURE);
+    engine.hb_subset_input_set_flags(input, NO_HINTING | RETAIN_GIDS | NOTDEF_OUTLINE | NO_LAYOUT_CLOSURE);
     const dropped = engine.hb_subset_input_set(input, DROP_TABLES);
     for (const table of DROPPED) engine.hb_set_add(dropped, tag(table));
     const kept = engine.hb_subset_input_glyph_set(input);

@@ -134,15 +134,17 @@ function versionOf(file: string): string | undefined {
   return /"version":\s*"([^"]+)"/.exec(readFileSync(file, 'utf8'))?.[1];
 }
 
+const NAMES = [0, 1, 2, 3, 4, 5, 6, 13, 14, 16, 17];
+
 const { default: cut } = await import('subset-font');
 
-/** Names 13 and 14 are the license; they stay in a font that was cut. */
+/** Names 13 and 14 are the license, 16 and 17 the family and weight; they stay in a font that was cut. */
 async function keepOnly(font: Uint8Array, ranges: readonly Range[]): Promise<Uint8Array> {
   let text = '';
   for (const [first, last] of ranges)
     for (let code = first; code <= last; code++)
       if (code < 0xd800 || code > 0xdfff) text += String.fromCodePoint(code);
-  return cut(font, text, { targetFormat: 'truetype', preserveNameIds: [0, 1, 2, 3, 4, 5, 6, 13, 14] });
+  return cut(font, text, { targetFormat: 'truetype', preserveNameIds: NAMES });
 }
 
 /** Line ends of the repository, no spaces before them. */
