@@ -1,0 +1,15 @@
+export { recordCodes } from './codes.js';
+export { DESCRIPTIONS_FILE, EVERYDAY_FILE, RELEASE_FILE } from './columns.js';
+export { type Foods, isFood, loadFoods, type NearFoods, type RecordFiles } from './foods.js';
+export type { ReleaseRow, ReleaseWeight } from './release.js';
+export type { FoodHit } from './search.js';
+export {
+  isSource,
+  loadSources,
+  type NearSources,
+  type Seen,
+  SOURCES_FILE,
+  type Source,
+  type Sources,
+  sourceWords,
+} from './sources.js';
