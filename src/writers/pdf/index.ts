@@ -1,0 +1,2 @@
+export { pdfCodes } from './codes.js';
+export { writePdf } from './write.js';
