@@ -68,6 +68,8 @@ export interface View {
   readonly blocks: readonly Block[];
   readonly stages?: readonly Stage[];
   readonly shelf?: readonly Inline[];
+  /** Id of the directive whose content this is; set by the pipeline, and kept by a view that shows another's. */
+  readonly shows?: string;
 }
 
 /** One kind of directive: ten lines that name its schema, its computing and its view. */

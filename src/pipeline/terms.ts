@@ -26,7 +26,9 @@ type Key =
   | 'slide-sources'
   | 'answer'
   | 'caution-title'
-  | 'caution-title-more';
+  | 'caution-title-more'
+  | 'caution-say'
+  | 'audience';
 
 /** Words that pages print around a lesson's own. */
 const TERMS: TermTable<Key> = {
@@ -57,6 +59,8 @@ const TERMS: TermTable<Key> = {
     answer: 'Answer: {letter}. {why}',
     'caution-title': 'Before we start',
     'caution-title-more': 'Before we start, part {part}',
+    'caution-say': 'Read every line aloud, slowly. Say where people can ask in private.',
+    audience: 'A talk for {audience}',
   },
 };
 

@@ -1,0 +1,110 @@
+import type { Report } from '../diagnostics/index.js';
+import type { View, ViewContext, Where } from '../directives/contract.js';
+import type { Block, Inline, Picture } from '../document/index.js';
+import {
+  formatDate,
+  formatDigits,
+  formatList,
+  formatQuantity,
+  outward,
+  sayFrom,
+} from '../languages/index.js';
+import type { DirectivePart, InlineNode, Part } from '../lesson/index.js';
+import { toBlocks, toInlines } from '../lesson/index.js';
+import type { Level } from '../reading/index.js';
+import { type ComputedLesson, numberId } from './compute.js';
+
+/** For whom parts are turned into blocks. */
+export interface Audience {
+  readonly where: Where;
+  readonly level: Level;
+  readonly language: string;
+}
+
+/** Reads the lesson's own pictures; reports what is wrong and then returns nothing. */
+export type ReadPicture = (
+  node: InlineNode & { readonly kind: 'picture' },
+  report: Report,
+) => Picture | undefined;
+
+/** Caution lines and pointers that stand beside a figure, by the directive that the view shows. */
+export type FigureNotes = (view: View) => readonly Block[];
+
+/** Turns a lesson's parts and directives into what stands on pages, for one audience. */
+export interface Viewer {
+  readonly audience: Audience;
+  readonly blocks: (parts: readonly Part[]) => readonly Block[];
+  readonly inlines: (nodes: readonly InlineNode[]) => readonly Inline[];
+  readonly view: (part: DirectivePart) => View | undefined;
+}
+
+export function createViewer(
+  lesson: ComputedLesson,
+  audience: Audience,
+  readPicture: ReadPicture,
+  notes: FigureNotes,
+  report: Report,
+): Viewer {
+  const { language } = audience;
+  const text = (id: string): string => {
+    const number = lesson.numbers.get(id);
+    if (!number) throw new Error(`The number ${id} was shown and never computed.`);
+    return formatQuantity(number, language);
+  };
+  const number = (id: string): Inline => ({ text: text(id), number: id });
+  const ends = (id: string) => {
+    const found = lesson.numbers.get(id);
+    if (found?.low === undefined || found.high === undefined)
+      throw new Error(`The number ${id} is no range.`);
+    const [low, high] = outward(found.low, found.high);
+    return { low: formatDigits(low, language), high: formatDigits(high, language) };
+  };
+  const inlineContext = {
+    number: (node: InlineNode & { readonly kind: 'number' }): Inline => {
+      const id = numberId(node);
+      // A number that could not be computed was reported; its name stands in the draft in its place.
+      return lesson.numbers.get(id) ? number(id) : { text: `[${node.name}]` };
+    },
+  };
+  const inlines = (nodes: readonly InlineNode[]) => toInlines(nodes, inlineContext);
+
+  const open: DirectivePart[] = [];
+  const view = (part: DirectivePart): View | undefined => {
+    const entry = lesson.entryOf(part);
+    if (!entry?.computed || open.includes(part)) return undefined;
+    open.push(part);
+    const context: ViewContext = {
+      ...audience,
+      say: sayFrom(entry.kind.terms, language),
+      number,
+      text,
+      ends,
+      cite: (source) => ({ text: '', cite: source }),
+      inlines,
+      list: (items) => formatList(items, language),
+      date: (iso) => formatDate(iso, language),
+      other: (id) => {
+        const other = lesson.byId(id);
+        return other ? view(other.part) : undefined;
+      },
+    };
+    const made = entry.kind.view(entry.values, entry.computed, context);
+    open.pop();
+    return { ...(part.id ? { shows: part.id } : {}), ...made };
+  };
+
+  const blocks = (parts: readonly Part[]) =>
+    toBlocks(parts, {
+      ...inlineContext,
+      directive: (part) => {
+        const made = view(part);
+        return made ? [...made.blocks, ...notes(made)] : [];
+      },
+      picture: (node) => {
+        const picture = readPicture(node, report);
+        return picture ? [{ kind: 'picture', picture, alt: node.alt, place: node.place }] : [];
+      },
+      emptyCellsAreFields: audience.where === 'worksheet' || audience.where === 'key',
+    });
+  return { audience, blocks, inlines, view };
+}
