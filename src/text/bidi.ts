@@ -2,10 +2,19 @@ import bidiFactory from 'bidi-js';
 
 const bidi = bidiFactory();
 
-/** Embedding levels of a text (UAX #9), one for each UTF-16 unit; an odd level runs from right to left. */
+/**
+ * Embedding levels of a text (UAX #9), one for each UTF-16 unit; an odd level runs from right to left.
+ * Each paragraph is asked for alone, as rule P1 allows: the library slows down with their number.
+ */
 export function bidiLevels(text: string, direction: 'ltr' | 'rtl'): Uint8Array {
-  return bidi.getEmbeddingLevels(text, direction).levels;
+  const levels = new Uint8Array(text.length);
+  for (const { index, 0: paragraph } of text.matchAll(PARAGRAPHS))
+    levels.set(bidi.getEmbeddingLevels(paragraph, direction).levels, index);
+  return levels;
 }
+
+/** The usual characters of bidirectional class B; the library knows the rare ones. */
+const PARAGRAPHS = /[^\n\r\u0085\u2029]*[\n\r\u0085\u2029]|[^\n\r\u0085\u2029]+/g;
 
 /**
  * Visual order, from left to right, of stretches that each have one level (UAX #9, rule L2: from the

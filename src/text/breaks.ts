@@ -16,7 +16,8 @@ export interface Break {
 export function breaksOf(text: string): Break[] {
   const breaks = libraryBreaks(text);
   const wide = [...text.matchAll(BEFORE_WIDE_BRACKET)].map((match) => match.index + match[0].length);
-  const added = wide.filter((position) => !breaks.some((b) => b.position === position));
+  const known = new Set(breaks.map((b) => b.position));
+  const added = wide.filter((position) => !known.has(position));
   if (added.length === 0) return breaks;
   const all = [...breaks, ...added.map((position) => ({ position, required: false }))];
   return all.sort((a, b) => a.position - b.position);

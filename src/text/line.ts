@@ -1,5 +1,6 @@
 import { type Analysis, advanceOf, type Item, shapePiece, trackingOf } from './analyze.js';
 import { visualOrder } from './bidi.js';
+import { countUpTo } from './bisect.js';
 import { endWithoutSpaces, isHardBreak } from './characters.js';
 import type { Fonts } from './fonts.js';
 import type { Glyph, GlyphRun, Line, Span, TextStyle } from './types.js';
@@ -70,7 +71,9 @@ function piecesOf(analysis: Analysis, start: number, end: number, counted: numbe
   let drawn = end;
   while (drawn > counted && isHardBreak(text, drawn - 1)) drawn--;
   const pieces: Piece[] = [];
-  for (const item of items) {
+  for (let i = countUpTo(items, start, (item) => item.end); i < items.length; i++) {
+    const item = items[i];
+    if (item === undefined || item.start >= drawn) break;
     const from = Math.max(start, item.start);
     const to = Math.min(drawn, item.end);
     if (from >= to) continue;

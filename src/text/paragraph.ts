@@ -1,4 +1,5 @@
 import { type Analysis, analyze } from './analyze.js';
+import { countUpTo } from './bisect.js';
 import { endWithoutSpaces } from './characters.js';
 import type { Fonts } from './fonts.js';
 import { moved, setRange } from './line.js';
@@ -90,8 +91,8 @@ function widthOf({ text, widths }: Analysis, start: number, end: number): number
 /** The last break at which the line still fits, or the first one when none does. */
 function endOfLine(analysis: Analysis, start: number, width: number): number {
   let end: number | undefined;
-  for (const { position, required } of analysis.breaks) {
-    if (position <= start) continue;
+  for (let i = firstBreakAfter(analysis, start); i < analysis.breaks.length; i++) {
+    const { position, required } = analysis.breaks[i] ?? { position: analysis.text.length, required: true };
     if (end !== undefined && widthOf(analysis, start, position) > width + NEARLY) return end;
     end = position;
     if (required) return end;
@@ -99,8 +100,13 @@ function endOfLine(analysis: Analysis, start: number, width: number): number {
   return end ?? analysis.text.length;
 }
 
+function firstBreakAfter({ breaks }: Analysis, position: number): number {
+  return countUpTo(breaks, position, (b) => b.position);
+}
+
 function breakBefore(analysis: Analysis, start: number, end: number): number | undefined {
-  return analysis.breaks.findLast(({ position }) => position > start && position < end)?.position;
+  const before = analysis.breaks[firstBreakAfter(analysis, end - 1) - 1]?.position;
+  return before !== undefined && before > start ? before : undefined;
 }
 
 function rangesAt(analysis: Analysis, width: number): Range[] {

@@ -65,6 +65,12 @@ describe('levels and order as Unicode Standard Annex 9 has them', () => {
     ).toBe(order);
   });
 
+  it('treats each paragraph alone (rule P1)', () => {
+    expect([...bidiLevels('\u2067abc\nab', 'ltr')]).toEqual([0, 2, 2, 2, 0, 0, 0]);
+    expect([...bidiLevels('ab\r\n\nא', 'rtl')]).toEqual([2, 2, 1, 1, 1, 1]);
+    expect(bidiLevels('', 'rtl')).toHaveLength(0);
+  });
+
   it('leaves one direction as it is', () => {
     const stretches = [{ level: 0 }, { level: 0 }];
     expect(visualOrder(stretches)).toEqual(stretches);
