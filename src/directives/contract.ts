@@ -1,4 +1,5 @@
 // Contract
+import type { ReadCaution, Register } from '../cautions/index.js';
 import type { Place, Report } from '../diagnostics/index.js';
 import type { Block, Inline, ShownNumber, Stage } from '../document/index.js';
 import type { Say, Slots, TermTable } from '../languages/index.js';
@@ -11,7 +12,13 @@ import type { Foods, Sources } from '../records/index.js';
 export interface ReadContext {
   readonly foods: Foods;
   readonly sources: Sources;
-  /** Values that other directives of the lesson were read to, by id (`@id` points there). */
+  readonly register: Register;
+  /** Language of the lesson. */
+  readonly language: string;
+  /** The day of the build. */
+  readonly on: string;
+  /** The level whose block the directive stands in, if any. */
+  readonly level?: Level;
   readonly report: Report;
 }
 
@@ -24,6 +31,8 @@ export interface Facts {
   readonly foods: readonly { readonly food: Food; readonly place: Place }[];
   /** Nutrients compared, ranked or set as a goal. */
   readonly nutrients: readonly string[];
+  /** A caution that the author calls, writes or words anew. */
+  readonly caution?: ReadCaution;
 }
 
 /** What every directive computes. Its own type adds what its view needs. */

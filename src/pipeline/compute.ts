@@ -4,7 +4,8 @@ import type { Computed, Directive, ReadContext } from '../directives/contract.js
 import { DIRECTIVES } from '../directives/list.js';
 import { kebab, type Numbers, numbersOf, type ShownNumber } from '../document/index.js';
 import { formatQuantity } from '../languages/index.js';
-import type { DirectivePart, InlineNode, Lesson, Part } from '../lesson/index.js';
+import type { DirectivePart, HolderPart, InlineNode, Lesson, Part } from '../lesson/index.js';
+import { isLevel, type Level } from '../reading/index.js';
 
 /** One directive of a lesson with what was read and computed; nothing after a problem. */
 export interface Entry {
@@ -42,10 +43,15 @@ export function computeLesson(
 ): ComputedLesson {
   const kinds = new Map(DIRECTIVES.map((kind) => [kind.schema.name, kind]));
   const entries: Entry[] = [];
-  for (const part of directivesIn(lesson.parts)) {
+  for (const { part, level } of directivesIn(lesson.parts)) {
     const kind = kinds.get(part.name);
     if (!kind) continue;
-    const values = kind.read(part, { ...tables, report });
+    const values = kind.read(part, {
+      ...tables,
+      report,
+      language: lesson.front.language,
+      ...(level ? { level } : {}),
+    });
     const computed = values === undefined ? undefined : kind.compute(values, { report });
     entries.push({
       part,
@@ -74,21 +80,33 @@ export function computeLesson(
   return computed;
 }
 
+interface Standing {
+  readonly part: DirectivePart;
+  /** The level of the block that it stands in. */
+  readonly level?: Level;
+}
+
 /** Every directive in the lesson, in the order of the text, those inside others too. */
-export function directivesIn(parts: readonly Part[]): DirectivePart[] {
-  return parts.flatMap((part): DirectivePart[] => {
+function directivesIn(parts: readonly Part[], level?: Level): Standing[] {
+  return parts.flatMap((part): Standing[] => {
     switch (part.kind) {
       case 'directive':
-        return [part, ...directivesIn(part.parts)];
+        return [{ part, ...(level ? { level } : {}) }, ...directivesIn(part.parts, level)];
       case 'holder':
+        return directivesIn(part.parts, levelOf(part) ?? level);
       case 'quote':
-        return directivesIn(part.parts);
+        return directivesIn(part.parts, level);
       case 'list':
-        return part.items.flatMap((item) => directivesIn(item.parts));
+        return part.items.flatMap((item) => directivesIn(item.parts, level));
       default:
         return [];
     }
   });
+}
+
+function levelOf(holder: HolderPart): Level | undefined {
+  const is = holder.attributes.get('is')?.value ?? '';
+  return holder.name === 'level' && isLevel(is) ? is : undefined;
 }
 
 /** Every stretch of running text in parts, with what kind of text it is. */
