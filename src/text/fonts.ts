@@ -13,7 +13,7 @@ export interface Fonts {
   facts(codePoint: number): CharacterFacts;
 }
 
-/** So many stretches are remembered (about 100 MB at worst, a few in practice); then the oldest go. */
+/** So many stretches are remembered, each a few kilobytes at most; then the oldest go. */
 const REMEMBERED = 20_000;
 
 /**

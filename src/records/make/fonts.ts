@@ -126,7 +126,8 @@ const missing = Object.entries(PACKAGES).filter(
 );
 if (missing.length > 0) {
   const wanted = Object.entries(PACKAGES).map(([name, version]) => `${name}@${version}`);
-  throw new Error(`First install the packages:\n\nnpm install --no-save ${wanted.join(' ')}\n`);
+  console.error(`First install the packages:\n\nnpm install --no-save ${wanted.join(' ')}\n`);
+  process.exit(1);
 }
 
 function versionOf(file: string): string | undefined {
