@@ -47,6 +47,8 @@ export function isFood(found: Food | NearFoods): found is Food {
 }
 
 const NEAR = 5;
+/** Longer than any name of a food; nothing is near to it, and comparing would take long. */
+const LONGEST = 200;
 
 /**
  * Loads the everyday foods with their records. Nutrients of a food are read when it is first asked for.
@@ -117,6 +119,7 @@ function foodsOf(rows: readonly EverydayRow[], release: Release, report: Report)
   const namesOf = (forms: ReadonlyMap<string, EverydayRow> | undefined) =>
     [...(forms?.values() ?? [])].map((row) => row.name.text);
   const near = (written: string, forms?: ReadonlyMap<string, EverydayRow>): NearFoods => {
+    if (written.length > LONGEST) return { near: [] };
     const key = nameKey(written);
     const { head, tail } = splitName(key);
     if (forms !== undefined)

@@ -109,7 +109,7 @@ export function loadSources(text: string, report: Report, file = `assets/${SOURC
   }
   return {
     all: [...byId.values()],
-    find: (id) => byId.get(id) ?? { near: nearest(id, byId.keys(), 5) },
+    find: (id) => byId.get(id) ?? { near: id.length > 100 ? [] : nearest(id, byId.keys(), 5) },
   };
 }
 
