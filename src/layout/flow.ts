@@ -1,0 +1,150 @@
+/**
+ * Boxes down the page. A section's head stands in the rail beside the first boxes of its text, so a
+ * page has two depths: how far the column is filled, and how far the rail is.
+ */
+export interface Box<Page> {
+  readonly height: number;
+  /** Space above; left out at the top of a page. */
+  readonly before: number;
+  /** The next box must stand on the same page. */
+  readonly keep: boolean;
+  /** How much a page break right above this box hurts; 0 above a section, more inside it. */
+  readonly cost: number;
+  /** Starts a section with a rule of its own, also at the top of a page. */
+  readonly opens?: boolean;
+  /** A head in the rail: how far down from the box's top it reaches. */
+  readonly railUntil?: number;
+  /** From where down, counted from the box's top, this box needs the rail. Absent: it never does. */
+  readonly railFrom?: number;
+  /** What stands above this box once more when a page starts with it: a table's header row. */
+  readonly again?: { readonly height: number; paint(page: Page, top: number): void };
+  paint(page: Page, top: number): void;
+}
+
+/** Height of each page's body in points, the space below a continued page's opening included. */
+export interface Room<Page> {
+  readonly height: number;
+  /** Drawn at the top of a page that starts in the middle of a section. */
+  readonly opening: { readonly height: number; paint(page: Page, top: number): void };
+}
+
+export interface Placed<Page> {
+  readonly box: Box<Page>;
+  /** From the top of the body. */
+  readonly top: number;
+}
+
+export interface PlacedPage<Page> {
+  readonly boxes: readonly Placed<Page>[];
+  readonly openings: readonly { readonly top: number; paint(page: Page, top: number): void }[];
+  /** How deep the page is filled, column or rail. */
+  readonly depth: number;
+  /** True when what may not be split is taller than the page. */
+  readonly over: boolean;
+}
+
+/** A page costs more than any break, so breaks never add a page. */
+const PAGE_COST = 1e6;
+const OVER_COST = 1e12;
+/** An empty half page hurts as much as a break between two paragraphs. */
+const EMPTY_COST = 120;
+
+/**
+ * Breaks boxes into pages: the fewest pages first, then the least cost of breaks and of empty space
+ * on all pages but the last. Boxes that are kept together and do not fit on a page stand alone on
+ * one that says so; nothing is dropped.
+ */
+export function breakPages<Page>(boxes: readonly Box<Page>[], room: Room<Page>): PlacedPage<Page>[] {
+  if (boxes.length === 0) return [];
+  const best: { cost: number; end: number }[] = new Array(boxes.length + 1);
+  best[boxes.length] = { cost: 0, end: boxes.length };
+  for (let start = boxes.length - 1; start >= 0; start -= 1) {
+    best[start] = bestEnd(start);
+  }
+  const pages: PlacedPage<Page>[] = [];
+  for (let start = 0; start < boxes.length; ) {
+    const end = best[start]?.end ?? boxes.length;
+    pages.push(fill(boxes, start, end, room));
+    start = end;
+  }
+  return pages;
+
+  function bestEnd(start: number): { cost: number; end: number } {
+    // Only the start of a page that some break can lead to matters; others are never asked for.
+    if (start > 0 && boxes[start - 1]?.keep) return { cost: Number.POSITIVE_INFINITY, end: start + 1 };
+    let choice: { cost: number; end: number } | undefined;
+    const depths = walk(boxes, start, room);
+    for (const { index, depth } of depths) {
+      const end = index + 1;
+      const legal = !boxes[index]?.keep || end === boxes.length;
+      if (depth > room.height + 0.01) {
+        if (choice) break;
+        if (!legal) continue;
+        choice = { cost: OVER_COST + PAGE_COST + (best[end]?.cost ?? 0), end };
+        break;
+      }
+      if (!legal) continue;
+      const empty = end === boxes.length ? 0 : 1 - depth / room.height;
+      const cost = PAGE_COST + (boxes[end]?.cost ?? 0) + EMPTY_COST * empty ** 2 + (best[end]?.cost ?? 0);
+      if (!choice || cost <= choice.cost) choice = { cost, end };
+    }
+    return choice ?? { cost: PAGE_COST, end: boxes.length };
+  }
+}
+
+interface Step {
+  readonly index: number;
+  readonly top: number;
+  /** Column or rail, whichever is deeper. */
+  readonly depth: number;
+}
+
+/** Sets boxes one below the other from the top of a page, as long as somebody asks. */
+function* walk<Page>(boxes: readonly Box<Page>[], start: number, room: Room<Page>): Generator<Step> {
+  let column = openingHeight(boxes, start, room);
+  let rail = 0;
+  for (let index = start; index < boxes.length; index += 1) {
+    const box = boxes[index];
+    if (!box) return;
+    const before = index === start ? 0 : box.before;
+    let top = column + before;
+    if (box.railFrom !== undefined && rail > 0) top = Math.max(top, rail + before - box.railFrom);
+    column = top + box.height;
+    if (box.railFrom !== undefined) rail = 0;
+    if (box.railUntil !== undefined) rail = top + box.railUntil;
+    yield { index, top, depth: Math.max(column, rail) };
+  }
+}
+
+function openingHeight<Page>(boxes: readonly Box<Page>[], start: number, room: Room<Page>): number {
+  const first = boxes[start];
+  if (start === 0) return 0;
+  return (first?.opens ? 0 : room.opening.height) + (first?.again?.height ?? 0);
+}
+
+function fill<Page>(
+  boxes: readonly Box<Page>[],
+  start: number,
+  end: number,
+  room: Room<Page>,
+): PlacedPage<Page> {
+  const placed: Placed<Page>[] = [];
+  const openings: { top: number; paint(page: Page, top: number): void }[] = [];
+  const first = boxes[start];
+  if (start > 0) {
+    let top = 0;
+    if (!first?.opens) {
+      openings.push({ top, paint: room.opening.paint });
+      top += room.opening.height;
+    }
+    if (first?.again) openings.push({ top, paint: first.again.paint });
+  }
+  let depth = 0;
+  for (const step of walk(boxes, start, room)) {
+    if (step.index >= end) break;
+    const box = boxes[step.index];
+    if (box) placed.push({ box, top: step.top });
+    depth = step.depth;
+  }
+  return { boxes: placed, openings, depth, over: depth > room.height + 0.01 };
+}

@@ -1,0 +1,109 @@
+import type { CautionHeading, CautionLine } from '../../document/index.js';
+import { BREAK, type Desk, type PaperBox } from '../desk.js';
+import { addArtifact, type PageDraft } from '../pen.js';
+import { mm, SPACE } from '../tokens.js';
+import { paintText, type SetText } from '../typeset.js';
+
+/** Width of the ink bar at the start: the graver, the wider. */
+const BARS: Readonly<Record<CautionHeading, number>> = {
+  'Ask first': mm(3.2),
+  'Every time': mm(4.3),
+  Stop: mm(5.4),
+};
+const ORDER: readonly CautionHeading[] = ['Stop', 'Every time', 'Ask first'];
+
+const PAD_TOP = mm(2.2);
+const PAD_BOTTOM = mm(2.6);
+const PAD_END = mm(4);
+const TAB = { top: mm(0.9), bottom: mm(1), start: mm(2), end: mm(3) } as const;
+const WHO_SPACE = mm(1.6);
+
+/**
+ * The caution block: a box for each word, stacked without a gap, each a section of its own with the
+ * word as its heading. It is one box of the flow, so no page break can part it, and nothing about it
+ * depends on how much room is left.
+ */
+export function cautionBoxes(desk: Desk, before: number): PaperBox[] {
+  const groups = ORDER.map((heading) => desk.sheet.cautions.lines.filter((line) => line.heading === heading));
+  const panels = groups.filter((lines) => lines.length > 0).map((lines) => layPanel(desk, lines));
+  if (panels.length === 0) return [];
+  const overlap = desk.pen.strokes.line;
+  const height = panels.reduce((sum, panel) => sum + panel.height, 0) - (panels.length - 1) * overlap;
+  return [
+    {
+      height,
+      before,
+      keep: false,
+      cost: BREAK.section,
+      railFrom: 0,
+      paint(page, top) {
+        let y = top;
+        for (const panel of panels) {
+          panel.paint(page, y);
+          // Stacked boxes share their line.
+          y += panel.height - overlap;
+        }
+      },
+    },
+  ];
+}
+
+function layPanel(desk: Desk, lines: readonly CautionLine[]) {
+  const { tree, set, type, pen, grid, sheet } = desk;
+  const { colors, strokes } = pen;
+  const first = lines[0];
+  const heading = first?.heading ?? 'Ask first';
+  const bar = BARS[heading];
+  const section = tree.add(tree.root, 'Sect', { title: first?.word ?? heading });
+  const word = set.words(tree.add(section, 'H2'), first?.word ?? heading, {
+    width: grid.rail - bar - TAB.start - TAB.end,
+    role: type.cautionWord,
+    color: colors.paper,
+  });
+  const who =
+    heading === 'Ask first' && sheet.cautions.whoToAsk !== ''
+      ? set.words(tree.add(section, 'P'), sheet.cautions.whoToAsk, {
+          width: grid.rail - bar - TAB.start,
+          role: type.whoToAsk,
+        })
+      : undefined;
+  const list = tree.add(section, 'L', { numbering: 'None' });
+  const texts = lines.map((line): SetText => {
+    const body = tree.add(tree.add(list, 'LI'), 'LBody');
+    return set.inlines(body, line.inlines, { width: grid.column - PAD_END, role: type.caution });
+  });
+  const tab = TAB.top + word.height + TAB.bottom;
+  const words =
+    texts.reduce((sum, text) => sum + text.height, 0) + (texts.length - 1) * SPACE.betweenCautions;
+  const rail = tab + (who ? WHO_SPACE + who.height : 0);
+  const height = Math.max(PAD_TOP + words, rail) + PAD_BOTTOM;
+
+  return {
+    height,
+    paint(page: PageDraft, top: number) {
+      const half = strokes.line / 2;
+      const frame = pen.rect(
+        grid.side + half,
+        top + half,
+        grid.measure - strokes.line,
+        height - strokes.line,
+        {
+          fill: colors.paper,
+          stroke: { color: colors.ink, width: strokes.line },
+        },
+      );
+      const solid = { fill: colors.ink };
+      addArtifact(page, 'background', [
+        frame,
+        pen.rect(grid.side, top, bar, height, solid),
+        // Bar and tab are one corner: they overlap, so that no seam shows between them.
+        pen.rect(grid.side, top, bar + TAB.start + word.width + TAB.end, tab, solid),
+      ]);
+      const x = grid.side + bar + TAB.start;
+      paintText(page, pen, word, x, top + TAB.top);
+      if (who) paintText(page, pen, who, x, top + tab + WHO_SPACE);
+      let y = top + PAD_TOP;
+      for (const text of texts) y = paintText(page, pen, text, grid.axis, y) + SPACE.betweenCautions;
+    },
+  };
+}
