@@ -14,7 +14,7 @@ export interface Fonts {
 }
 
 /** So many stretches are remembered, each a few kilobytes at most; then the oldest go. */
-const REMEMBERED = 20_000;
+const REMEMBERED = 8_000;
 
 /**
  * Fonts that are read when first needed. `read` gets a file name below `assets/fonts` and returns its
