@@ -8,6 +8,7 @@ import {
   statSync,
   writeFileSync,
 } from 'node:fs';
+import { createRequire } from 'node:module';
 import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Workspace } from '../pipeline/workspace.js';
@@ -31,6 +32,12 @@ function readFile(path: string): Uint8Array | undefined {
   return statSync(path, { throwIfNoEntry: false })?.isFile() ? readFileSync(path) : undefined;
 }
 
+/** The program's own files on disk. */
+export const programFiles: Pick<Workspace, 'asset' | 'module'> = {
+  asset: (path) => readFile(join(PROGRAM, 'assets', path)),
+  module: (specifier) => readFileSync(createRequire(import.meta.url).resolve(specifier)),
+};
+
 /** The workspace on disk. Paths that climb out of it are never read. */
 export function diskWorkspace(root: string): Workspace {
   const inside = (path: string) => {
@@ -52,7 +59,7 @@ export function diskWorkspace(root: string): Workspace {
         .map((entry) => entry.name)
         .sort();
     },
-    asset: (path) => readFile(join(PROGRAM, 'assets', path)),
+    ...programFiles,
   };
 }
 

@@ -86,13 +86,22 @@ function withUnit(value: number, unit: string, language: string): string {
   return `${digits}${NBSP}${typeof word === 'string' ? word : word[policy.plural(value)]}`;
 }
 
-/** An ISO day (`2027-03-01`) with its month in words; its parts never part at a line's end. */
+/**
+ * An ISO day (`2027-03-01`), month (`2027-03`) or year with the month in words; its parts never part at a
+ * line's end.
+ */
 export function formatDate(iso: string, language: string): string {
   const policy = policyOf(language);
-  const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(iso);
+  const match = /^(\d{4})(?:-(\d{2})(?:-(\d{2}))?)?$/.exec(iso);
   const month = policy.months[Number(match?.[2]) - 1];
-  if (!match || !month) throw new Error(`${iso} is no day.`);
-  return fillSlots(policy.date, { day: Number(match[3]), month, year: match[1] ?? '' }).replaceAll(' ', NBSP);
+  if (!match?.[1] || (match[2] !== undefined && !month)) throw new Error(`${iso} is no date.`);
+  const year = match[1];
+  if (month === undefined) return year;
+  const words =
+    match[3] === undefined
+      ? fillSlots(policy.month, { month, year })
+      : fillSlots(policy.date, { day: Number(match[3]), month, year });
+  return words.replaceAll(' ', NBSP);
 }
 
 /** Words in a row: "a", "a and b", "a, b, and c". */

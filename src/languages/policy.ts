@@ -13,6 +13,8 @@ export interface Policy {
   readonly list: { readonly two: string; readonly middle: string; readonly last: string };
   /** Slots: {day} {month} {year}. Months are words, the calendar is Gregorian. */
   readonly date: string;
+  /** A month of a year. Slots: {month} {year}. */
+  readonly month: string;
   readonly months: readonly string[];
   /** Which plural form a count takes. */
   readonly plural: (count: number) => 'one' | 'other';
@@ -45,6 +47,7 @@ export const POLICIES: Readonly<Record<Spoken, Policy>> = {
     notKnown: 'not known',
     list: { two: '{a} and {b}', middle: '{a}, {b}', last: '{a}, and {b}' },
     date: '{day} {month} {year}',
+    month: '{month} {year}',
     months: MONTHS_EN,
     plural: (count) => (count === 1 ? 'one' : 'other'),
     units: { kcal: { one: 'calorie', other: 'calories' }, cup: { one: 'cup', other: 'cups' }, '%': '%' },

@@ -9,29 +9,30 @@ export interface Workspace {
   readonly folders: (path: string) => readonly string[];
   /** A file of the program's own assets, such as `fonts/…`. */
   readonly asset: (path: string) => Uint8Array | undefined;
+  /** A file of an installed package, by its specifier, such as a WebAssembly module. */
+  readonly module: (specifier: string) => Uint8Array;
 }
 
-/** A workspace in memory, for tests and previews. Paths of assets begin with `assets/`. */
+/** A workspace in memory, for tests and previews; the program's own files come from `program`. */
 export function memoryWorkspace(
   files: Readonly<Record<string, string | Uint8Array>>,
-  assets: Workspace['asset'],
+  program: Pick<Workspace, 'asset' | 'module'>,
 ): Workspace {
   const bytes = (path: string) => {
     const file = files[path];
     return typeof file === 'string' ? new TextEncoder().encode(file) : file;
   };
+  const folders = (path: string) => {
+    const below = `${path}/`;
+    const paths = Object.keys(files).filter((p) => p.startsWith(below));
+    const names = paths.map((p) => p.slice(below.length).split('/')).filter((parts) => parts.length > 1);
+    return [...new Set(names.map(([name = '']) => name))].sort();
+  };
   return {
     read: bytes,
-    folders: (path) => {
-      const below = `${path}/`;
-      const names = Object.keys(files).flatMap((p) =>
-        p.startsWith(below) && p.slice(below.length).includes('/')
-          ? [p.slice(below.length).split('/')[0] ?? '']
-          : [],
-      );
-      return [...new Set(names)].sort();
-    },
-    asset: (path) => bytes(`assets/${path}`) ?? assets(path),
+    folders,
+    asset: (path) => bytes(`assets/${path}`) ?? program.asset(path),
+    module: program.module,
   };
 }
 

@@ -149,7 +149,7 @@ function computeFault(i: Import): string | undefined {
   if (/^src\/directives\/[^/]+\/compute\.ts$/.test(i.from)) {
     const fine =
       /^src\/(nutrition|diagnostics)\//.test(i.to) ||
-      i.to === 'src/directives/contract.ts' ||
+      ['src/directives/contract.ts', 'src/directives/problems.ts'].includes(i.to) ||
       i.to.endsWith('/schema.ts') ||
       (i.typeOnly && i.to.startsWith('src/document/'));
     if (!fine && !(i.to === 'src/document/index.ts' && /^\{\s*kebab\s*\}$/.test(i.names)))

@@ -85,6 +85,8 @@ describe('digits, dates and lists', () => {
   });
   it('writes the month in words', () => {
     expect(plain(formatDate('2027-03-01', 'en'))).toBe('1 March 2027');
+    expect(plain(formatDate('2015-09', 'en'))).toBe('September 2015');
+    expect(formatDate('2015', 'en')).toBe('2015');
     expect(() => formatDate('2027-13-01', 'en')).toThrow('2027-13-01');
   });
   it('joins a list', () => {

@@ -1,0 +1,96 @@
+import { loadRegister, type Register } from '../cautions/index.js';
+import type { Report } from '../diagnostics/index.js';
+import { type Drawing, type Ink, loadPictures, type Pictures } from '../figures/index.js';
+import { type Foods, loadFoods, loadSources, SOURCES_FILE, type Sources } from '../records/index.js';
+import { type LocalLines, NO_LINES, readLines, readSite, type Site } from '../records/local/index.js';
+import { type Fonts, loadFonts, SUBSET_ENGINE } from '../text/index.js';
+import { readText, type Workspace } from './workspace.js';
+
+export type { Drawing, Ink };
+
+/** Tables and packs that every lesson of a workspace shares. */
+export interface Tables {
+  readonly foods: Foods;
+  readonly sources: Sources;
+  readonly register: Register;
+}
+
+/** The site of a lesson: its lines and places, each with a date. */
+export interface Local {
+  readonly site?: Site;
+  readonly lines: LocalLines;
+}
+
+const REGISTER = [
+  'a-salts-and-fluids',
+  'b-carbohydrate',
+  'c-weight',
+  'd-medicines-and-foods',
+  'directives',
+  'e-patterns',
+  'f-allergens',
+  'flags',
+  'g-children-and-swallowing',
+  'h-food-safety',
+  'i-activity',
+  'lines',
+  'notes',
+  'refusals',
+  'sources',
+  'topics',
+  'values',
+];
+
+/** Loads the program's tables. A missing part of the cautions' register is our own mistake and throws. */
+export function loadTables(workspace: Workspace, report: Report): Tables {
+  const text = (path: string) => readText(workspace.asset, path);
+  const foods = loadFoods({ read: text }, report);
+  const sources = loadSources(text(SOURCES_FILE) ?? '', report);
+  const register = loadRegister(
+    REGISTER.map((name) => {
+      const file = `cautions/${name}.yaml`;
+      const found = text(file);
+      if (found === undefined)
+        throw new Error(`assets/${file} is missing: without it cautions would be lost.`);
+      return { file: `assets/${file}`, text: found };
+    }),
+    report,
+  );
+  return { foods, sources, register };
+}
+
+/** Reads the pack of a site: the workspace's own, or the program's example. */
+export function loadLocal(workspace: Workspace, site: string | undefined, on: string, report: Report): Local {
+  if (site === undefined) return { lines: NO_LINES };
+  const read = (name: string) => {
+    const path = `local/${site}/${name}`;
+    const text = readText(workspace.read, `assets/${path}`) ?? readText(workspace.asset, path);
+    return text === undefined ? undefined : { text, file: `assets/${path}` };
+  };
+  const linesFile = read('lines.yaml');
+  const siteFile = read('site.yaml');
+  const lines = linesFile ? readLines(linesFile.text, linesFile.file, on, report) : NO_LINES;
+  const found = siteFile ? readSite(siteFile.text, siteFile.file, lines, on, report) : undefined;
+  return { lines, ...(found ? { site: found } : {}) };
+}
+
+/** Fonts and pictures, read when first needed. */
+export interface Drawers {
+  readonly fonts: Fonts;
+  readonly pictures: Pictures;
+}
+
+export function loadDrawers(workspace: Workspace): Drawers {
+  const bytes = (path: string): Uint8Array => {
+    const found = workspace.asset(path);
+    if (!found) throw new Error(`assets/${path} is missing.`);
+    return found;
+  };
+  return {
+    fonts: loadFonts(
+      (path) => bytes(`fonts/${path}`),
+      () => workspace.module(SUBSET_ENGINE),
+    ),
+    pictures: loadPictures((path) => readText(workspace.asset, path)),
+  };
+}
