@@ -1,2 +1,3 @@
+export { checkPdf, type Finding } from './check/index.js';
 export { pdfCodes } from './codes.js';
-export { writePdf } from './write.js';
+export { type PdfOptions, writePdf } from './write.js';

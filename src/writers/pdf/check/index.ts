@@ -1,0 +1,2 @@
+export { checkPdf } from './check-pdf.js';
+export type { Finding } from './finding.js';
