@@ -1,5 +1,5 @@
 import type { Food, FoodState, NutrientName } from './food.js';
-import { isPackage } from './food-measures.js';
+import { isPackage } from './measure-words.js';
 import { type NutrientUnit, nutrientIn } from './nutrient.js';
 import { gramsOf, type Portion } from './portion.js';
 import { ok, type Refusal, type Result, refuse } from './result.js';

@@ -1,6 +1,6 @@
 import type { Quantity, Range, Unit } from './quantity.js';
 import { inWords, ok, type Result, refuse } from './result.js';
-import { combine, FROM_LESSON, input, inputNames, type Working } from './working.js';
+import { asGiven, combine, FROM_LESSON, input, nameInputs, type Working } from './working.js';
 
 /**
  * Two values closer than this share of the larger are too close to call. House rule: food records give
@@ -127,15 +127,15 @@ function workingOf<U extends Unit>(
   candidates: readonly Candidate<U>[],
   best: number,
 ): Working {
-  const names = inputNames(candidates.map((one) => one.name));
-  const workings = candidates.map((one, i) => {
-    if (one.working !== undefined && 'value' in one.value) return one.working;
-    const span = spanOf(one.value);
+  const named = nameInputs(candidates, (one) => one.name);
+  const parts = named.map(({ name, item }, i) => {
+    if (item.working !== undefined && 'value' in item.value) return { name, item: item.working };
+    const span = spanOf(item.value);
     const end = (wanted === 'less') === (i === best) ? span.high : span.low;
-    const name = names[i] ?? 'part';
-    return { formula: name, inputs: [input(name, end, one.value.unit, FROM_LESSON)] };
+    return { name, item: asGiven(input(name, end, item.value.unit, FROM_LESSON)) };
   });
-  return combine(`${wanted === 'less' ? 'min' : 'max'}(${names.join(', ')})`, names, workings);
+  const formula = named.map(({ name }) => name).join(', ');
+  return combine(`${wanted === 'less' ? 'min' : 'max'}(${formula})`, parts);
 }
 
 function spanOf(value: Quantity | Range): { readonly low: number; readonly high: number } {

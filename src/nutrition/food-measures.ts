@@ -1,5 +1,4 @@
 import type { Food, Measure } from './food.js';
-import { PACKAGES } from './measure-words.js';
 import type { VolumeUnit } from './quantity.js';
 import { isMassUnit, isVolumeUnit, sizeOf } from './units.js';
 import { measureName, parseAmount, type WrittenAmount } from './written-amount.js';
@@ -52,11 +51,6 @@ export function countedMeasure(food: Weighable): Measure | null {
     measures.find((measure) => measure.name === 'medium') ??
     null
   );
-}
-
-/** Whether a measure is a package, such as `can` or `large jar`. */
-export function isPackage(measure: string | null): boolean {
-  return PACKAGES.has(measure?.split(' ').at(-1) ?? '');
 }
 
 function readName(measure: Measure): WrittenAmount | null {

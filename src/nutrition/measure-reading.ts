@@ -21,6 +21,7 @@ for (const unit of Object.keys(UNIT_WORDS) as (MassUnit | VolumeUnit)[]) {
 const SIZES = new Map(
   Object.entries(SIZE_WORDS).flatMap(([size, words]) => words.map((word) => [word, size])),
 );
+const PLURALS = new Map(Object.entries(MEASURE_WORDS));
 const PIECES = new Map(
   Object.entries(MEASURE_WORDS).flatMap(([one, many]) => [
     [one, one],
@@ -64,9 +65,7 @@ export function readMeasure(text: string): MeasureReading | Refusal | null {
 export function measureFor(count: number, measure: string, unit: MassUnit | VolumeUnit | null): string {
   if (count <= 1) return measure;
   if (unit !== null) return unit === 'cup' ? 'cups' : measure;
-  const last = measure.split(' ').at(-1) ?? measure;
-  const many = Object.hasOwn(MEASURE_WORDS, last) ? (MEASURE_WORDS[last] ?? last) : last;
-  return `${measure.slice(0, measure.length - last.length)}${many}`;
+  return measure.replace(/[a-z]+$/, (last) => PLURALS.get(last) ?? last);
 }
 
 /** `large` alone, or `large slice` when a measure follows. */
@@ -79,7 +78,7 @@ function sizedPiece(text: string, size: string, length: number): MeasureReading 
 
 /** The word after `from`; `length` counts from the start of the text and takes in a point that ends it. */
 function wordAt(text: string, from: number): Word | null {
-  const found = /^\s*([\p{L}µ]+(?:-[\p{L}]+)*)(?:[.]|(?![\p{L}\p{N}]))/u.exec(text.slice(from));
+  const found = /^\s*[\p{L}µ]+(?:-[\p{L}]+)*(?:[.]|(?![\p{L}\p{N}]))/u.exec(text.slice(from));
   if (found === null) return null;
-  return { text: found[1] ?? '', length: from + found[0].length };
+  return { text: found[0].trim().replace('.', ''), length: from + found[0].length };
 }

@@ -102,6 +102,11 @@ export const PACKAGES: ReadonlySet<string> = new Set([
   'tub',
 ]);
 
+/** Whether a measure is a package, such as `can` or `large jar`. */
+export function isPackage(measure: string | null): boolean {
+  return measure !== null && PACKAGES.has(measure.replace(/^.* /, ''));
+}
+
 /** Units worth guessing when a word is one slip away. */
 export const SPELLED_UNITS: readonly string[] = [
   'cup',

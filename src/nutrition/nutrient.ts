@@ -2,7 +2,7 @@ import { known, notKnown, scale, sum } from './arithmetic.js';
 import { type Food, NUTRIENTS, type NutrientName } from './food.js';
 import type { Portion } from './portion.js';
 import type { Unit } from './quantity.js';
-import { combine, input, inputNames, substitute, type Worked, type Working } from './working.js';
+import { combine, input, nameInputs, substitute, type Worked, type Working } from './working.js';
 
 /** The unit in which a nutrient is counted. */
 export type NutrientUnit<N extends NutrientName> = (typeof NUTRIENTS)[N]['unit'];
@@ -49,11 +49,14 @@ export function sumWorked<U extends Unit>(
     parts.map((part) => part.worked.quantity),
   );
   const shown = quantity.value === null ? parts : parts.filter((part) => part.worked.quantity.value !== null);
-  const names = inputNames(shown.map((part) => part.words));
-  const workings = shown.map((part) => part.worked.working);
+  const named = nameInputs(shown, (part) => part.words);
+  const formula = named.map(({ name }) => name).join(' + ');
   return {
     quantity,
-    working: combine(names.length === 0 ? '0' : names.join(' + '), names, workings),
+    working: combine(
+      formula === '' ? '0' : formula,
+      named.map(({ name, item }) => ({ name, item: item.worked.working })),
+    ),
     estimated: shown.some((part) => part.worked.estimated),
   };
 }

@@ -2,12 +2,12 @@ import { amountOf } from './arithmetic.js';
 import type { Food, Measure } from './food.js';
 import {
   countedMeasure,
-  isPackage,
   namedMeasures,
   volumeMeasure,
   type Weighable,
   weighedMeasures,
 } from './food-measures.js';
+import { isPackage } from './measure-words.js';
 import type { Amount, MassUnit, VolumeUnit } from './quantity.js';
 import { inWords, ok, type Refusal, type Result, refuse } from './result.js';
 import { isMassUnit, isVolumeUnit, KITCHENS, type Kitchen, sizeOf } from './units.js';
@@ -84,6 +84,9 @@ export function portionOf(
 
 const FOOD_TABLE = 'food table';
 
+/** An input that is known. */
+type Factor = Input & { readonly value: number };
+
 function byWeight(amount: WrittenAmount, unit: MassUnit, food: Weighable, kitchen: Kitchen): Result<Portion> {
   const each = sizeOf(unit, kitchen);
   const stated = statedWeight(amount, kitchen);
@@ -105,28 +108,27 @@ function byVolume(
 ): Result<Portion> {
   const words = writeAmount(amount);
   const own = volumeMeasure(food, unit);
-  const perUnit = own && sizeOf(unit, kitchen) / sizeOf(own.unit);
   const stated = statedWeight(amount, kitchen);
-  if (stated !== null) {
-    const apart =
-      own &&
-      tooFarApart(
-        amount,
-        food,
-        stated,
-        amount.count * (perUnit ?? 1) * own.measure.grams,
-        STATED_APART.volume,
-      );
-    if (apart) return apart;
-    const grams = input('grams', stated, 'g', FROM_LESSON, 'weight as written');
-    return ok(portion(words, null, [grams], false));
-  }
-  if (own === null) return lacks(amount, food);
+  const through = own && throughMeasure(words, amount, unit, own, kitchen);
+  if (stated === null) return through === null ? lacks(amount, food) : ok(through);
+  const apart = through && tooFarApart(amount, food, stated, through.grams.value, STATED_APART.volume);
+  if (apart) return apart;
+  return ok(portion(words, null, [input('grams', stated, 'g', FROM_LESSON, 'weight as written')], false));
+}
+
+function throughMeasure(
+  words: string,
+  amount: WrittenAmount,
+  unit: VolumeUnit,
+  own: { readonly measure: Measure; readonly unit: VolumeUnit },
+  kitchen: Kitchen,
+): Portion {
+  const perUnit = sizeOf(unit, kitchen) / sizeOf(own.unit);
   const inputs = [input('count', amount.count, unit, FROM_LESSON)];
   if (perUnit !== 1) {
     inputs.push(input('measures_per_unit', perUnit, `${own.unit} per ${unit}`, KITCHENS[kitchen].source));
   }
-  return ok(portion(words, own.measure.name, [...inputs, eachOf(own.measure)], isEstimated(own.measure)));
+  return portion(words, own.measure.name, [...inputs, eachOf(own.measure)], isEstimated(own.measure));
 }
 
 function byMeasure(amount: WrittenAmount, food: Weighable, kitchen: Kitchen): Result<Portion> {
@@ -163,7 +165,7 @@ function fromPackage(
   size: Amount<MassUnit | VolumeUnit>,
   food: Weighable,
   kitchen: Kitchen,
-  count: Input,
+  count: Factor,
 ): Result<Portion> {
   if (!AS_SOLD.has(food.state)) {
     return refuse(
@@ -209,10 +211,10 @@ function tooFarApart(
 function portion(
   words: string,
   measure: string | null,
-  inputs: readonly Input[],
+  inputs: readonly Factor[],
   estimated: boolean,
 ): Portion {
-  const value = inputs.reduce((product, one) => product * (one.value ?? Number.NaN), 1);
+  const value = inputs.reduce((product, one) => product * one.value, 1);
   const formula = inputs.map((one) => one.name).join(' * ');
   return { grams: amountOf(value, 'g'), words, measure, working: { formula, inputs }, estimated };
 }
@@ -221,7 +223,7 @@ function isEstimated(measure: Measure): boolean {
   return measure.estimated === true;
 }
 
-function eachOf(measure: Measure): Input {
+function eachOf(measure: Measure): Factor {
   const note = isEstimated(measure) ? 'estimated' : undefined;
   return input('grams_each', measure.grams, `g per ${measure.name}`, measure.source, note);
 }

@@ -100,7 +100,8 @@ const VEGETABLES =
 export function rinseKindOf(name: string): RinseKind | null {
   const whole = name.toLowerCase().replace(/\s+/g, ' ').trim();
   if (IN_SAUCE.test(whole)) return null;
-  const head = (whole.split(',')[0] ?? '')
+  const head = whole
+    .replace(/,.*$/, '')
     .replace(/\bcanned\b/, '')
     .replace(/\s+/g, ' ')
     .trim();

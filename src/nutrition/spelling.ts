@@ -11,11 +11,10 @@ export function slipsBetween(one: string, other: string): number {
     const row = [i];
     for (let j = 1; j <= b.length; j++) {
       const same = a[i - 1] === b[j - 1] ? 0 : 1;
-      let best = Math.min(at(last, j) + 1, at(row, j - 1) + 1, at(last, j - 1) + same);
-      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) {
-        best = Math.min(best, at(before, j - 2) + 1);
-      }
-      row.push(best);
+      const swapped = a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1] ? 1 : 2;
+      row.push(
+        Math.min(at(last, j) + 1, at(row, j - 1) + 1, at(last, j - 1) + same, at(before, j - 2) + swapped),
+      );
     }
     before = last;
     last = row;

@@ -37,31 +37,37 @@ const NAME = /^[a-z][a-z0-9_]*$/;
 const TAKEN: ReadonlySet<string> = new Set(['min', 'max', 'low', 'high']);
 
 /** Makes an input. A name outside the allowed letters is a bug of ours and throws. */
-export function input(
+export function input<V extends number | null>(
   name: string,
-  value: number | null,
+  value: V,
   unit: string,
   source: string,
   note?: string,
-): Input {
+): Input & { readonly value: V } {
   if (!NAME.test(name) || TAKEN.has(name)) throw new Error(`"${name}" cannot name an input.`);
   return { name, value, unit, source, ...(note === undefined ? {} : { note }) };
 }
 
+/** An item with the name it has in a formula. */
+export interface Named<T> {
+  readonly name: string;
+  readonly item: T;
+}
+
 /**
- * Turns words into different input names, in order: `Pinto beans, dry` becomes `pinto_beans_dry`. Words
- * without a Latin letter or digit become `part`; a repeat gets `_2`, `_3` …
+ * Gives items different input names made from words, in order: `Pinto beans, dry` becomes
+ * `pinto_beans_dry`. Words without a Latin letter or digit become `part`; a repeat gets `_2`, `_3` …
  */
-export function inputNames(words: readonly string[]): string[] {
+export function nameInputs<T>(items: readonly T[], words: (item: T) => string): Named<T>[] {
   const used = new Set<string>(TAKEN);
-  return words.map((word) => {
-    const plain = word
+  return items.map((item) => {
+    const plain = words(item)
       .toLowerCase()
       .replace(/[^a-z0-9]+/g, '_')
       .replace(/^_+|_+$/g, '');
     const name = freeName(plain === '' ? 'part' : /^[a-z]/.test(plain) ? plain : `n_${plain}`, used);
     used.add(name);
-    return name;
+    return { name, item };
   });
 }
 
@@ -95,13 +101,10 @@ export function substitute(outer: Working, name: string, inner: Working): Workin
   };
 }
 
-/**
- * One formula over several workings. `names` are the formula's own names, one for each working, different
- * from one another; `formula` is written with them.
- */
-export function combine(formula: string, names: readonly string[], workings: readonly Working[]): Working {
-  const outer: Working = { formula, inputs: names.map((name) => input(name, null, '', '')) };
-  return workings.reduce((sum, working, index) => substitute(sum, names[index] ?? '', working), outer);
+/** One formula over several workings; `formula` is written with their names, which differ from one another. */
+export function combine(formula: string, parts: readonly Named<Working>[]): Working {
+  const outer: Working = { formula, inputs: parts.map(({ name }) => input(name, null, '', '')) };
+  return parts.reduce((so, { name, item }) => substitute(so, name, item), outer);
 }
 
 /** The working of a number that is taken as it stands. */

@@ -1,5 +1,5 @@
-import { type MeasureReading, measureFor, readMeasure } from './measure-reading.js';
-import { NOT_UNITS, NUMBER_WORDS, PACKAGES, SPELLED_UNITS } from './measure-words.js';
+import { measureFor, readMeasure } from './measure-reading.js';
+import { isPackage, NOT_UNITS, NUMBER_WORDS, SPELLED_UNITS } from './measure-words.js';
 import type { Amount, MassUnit, VolumeUnit } from './quantity.js';
 import { ok, type Refusal, type Result, refuse } from './result.js';
 import { nearWords } from './spelling.js';
@@ -92,8 +92,9 @@ interface SizeReading {
 /** A size in brackets at `from`, such as `(15 oz)`, `(15-oz)` or `(425 g each)`. Brackets without a digit are left alone. */
 function sizeAt(text: string, from: number): SizeReading | Refusal | null {
   const brackets = /^\s*\(([^()]*)\)/.exec(text.slice(from, from + 200));
-  const inside = brackets?.[1]?.trim() ?? '';
-  if (brackets === null || !/^[.,\-−]?[0-9½¼¾]/.test(inside)) return null;
+  if (brackets === null) return null;
+  const inside = brackets[0].trim().slice(1, -1).trim();
+  if (!/^[.,\-−]?[0-9½¼¾]/.test(inside)) return null;
   const plain = inside.replace(/^([0-9.]+)-(?=\p{L})/u, '$1 ');
   const number = readNumber(plain);
   if (number.kind === 'wrong') return number.refusal;
@@ -119,7 +120,7 @@ function noSize(inside: string): Refusal {
 function sizeBeforePackage(text: string, count: number, size: SizeReading): Result<AmountReading> {
   const from = skipSpace(text, size.end);
   const measure = readMeasure(text.slice(from));
-  if (measure === null || 'ok' in measure || !isPackage(measure)) {
+  if (measure === null || 'ok' in measure || !isPackage(measure.measure)) {
     return refuse(
       'A size in brackets has no package.',
       'Write the package first, as in 1 can (15 oz), or the whole weight, as in 8 oz.',
@@ -127,10 +128,6 @@ function sizeBeforePackage(text: string, count: number, size: SizeReading): Resu
   }
   const amount = { count, unit: null, measure: measure.measure, size: size.amount };
   return reading(text, amount, from + measure.length);
-}
-
-function isPackage(measure: MeasureReading): boolean {
-  return PACKAGES.has(measure.measure.split(' ').at(-1) ?? '');
 }
 
 function reading(text: string, amount: WrittenAmount, end: number): Result<AmountReading> {
@@ -159,7 +156,7 @@ function wordInPlaceOfUnit(text: string, numberEnd: number): Refusal | null {
 /** `a cup of rice`: refused rather than taken for the name of a food. */
 function numberInWords(text: string): Refusal | null {
   const found = /^(\p{L}+)\s+(?:(?:a|an|of)\s+)*/iu.exec(text);
-  const word = found?.[1]?.toLowerCase() ?? '';
+  const word = text.toLowerCase().replace(/\s.*$/s, '');
   const digits = Object.hasOwn(NUMBER_WORDS, word) ? NUMBER_WORDS[word] : undefined;
   if (found === null || digits === undefined) return null;
   const measure = readMeasure(text.slice(found[0].length));
@@ -171,5 +168,6 @@ function numberInWords(text: string): Refusal | null {
 }
 
 function skipSpace(text: string, from: number): number {
-  return from + (/^\s*/.exec(text.slice(from))?.[0].length ?? 0);
+  const rest = text.slice(from);
+  return from + rest.length - rest.trimStart().length;
 }

@@ -118,8 +118,8 @@ function token(text: string): NumberReading | { readonly value: number; readonly
   const signed = MIXED_SIGN.exec(text);
   const [up, down] = SIGNS[signed?.[2] ?? text.slice(0, 1)] ?? [0, 0];
   if (down > 0) return { value: Number(signed?.[1] ?? 0) + up / down, length: signed?.[0].length ?? 1 };
-  const written = DECIMAL.exec(text)?.[0] ?? '';
-  return { value: Number(written), length: written.length };
+  const length = text.length - text.replace(DECIMAL, '').length;
+  return { value: Number(text.slice(0, length)), length };
 }
 
 function fraction(

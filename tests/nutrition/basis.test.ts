@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
   type Food,
   formsOnBasis,
+  inWords,
   parseBasis,
   portionOnBasis,
   valueOnBasis,
@@ -47,6 +48,17 @@ describe('reading a basis', () => {
   it('offers the state that was meant', () => {
     expect(refusalOf(parseBasis('1 cup, ready to eta')).near).toEqual(['ready to eat']);
     expect(refusalOf(parseBasis('1 cup, draned')).near).toEqual(['drained']);
+  });
+});
+
+describe('lists in messages', () => {
+  it('read like a sentence', () => {
+    expect([inWords([]), inWords(['a']), inWords(['a', 'b']), inWords(['a', 'b', 'c'])]).toEqual([
+      '',
+      'a',
+      'a and b',
+      'a, b and c',
+    ]);
   });
 });
 

@@ -56,7 +56,7 @@ describe('roundOutward', () => {
       fc.property(end, end, step, (a, b, one) => {
         const range = { low: Math.min(a, b), high: Math.max(a, b) };
         const wide = roundOutward(range, one);
-        const noise = 1e-9 * Math.max(1, Math.abs(range.low), Math.abs(range.high));
+        const noise = 2e-9 * Math.max(one, Math.abs(range.low), Math.abs(range.high));
         expect(wide.low).toBeLessThanOrEqual(range.low + noise);
         expect(wide.high).toBeGreaterThanOrEqual(range.high - noise);
         expect(wide.high - wide.low).toBeLessThanOrEqual(range.high - range.low + 2 * one + noise);

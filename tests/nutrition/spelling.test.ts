@@ -19,7 +19,7 @@ it.each([
 
 it('lists the nearest first, then by the alphabet, and no more than asked', () => {
   expect(nearWords('CUPS', ['cups', 'cup', 'cap', 'tbsp'])).toEqual(['cups', 'cup']);
-  expect(nearWords('bat', ['cat', 'hat', 'bat', 'rat'], 2)).toEqual(['bat', 'cat']);
+  expect(nearWords('bat', ['rat', 'cat', 'hat', 'bat'], 2)).toEqual(['bat', 'cat']);
   expect(nearWords('tabelspons', ['tablespoons', 'teaspoons'])).toEqual(['tablespoons']);
   expect(nearWords('rice', ['cup'])).toEqual([]);
 });

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { asGiven, combine, input, inputNames, substitute, type Working } from '../../src/nutrition/index.js';
+import { asGiven, combine, input, nameInputs, substitute, type Working } from '../../src/nutrition/index.js';
 import { evaluate, evaluateParts } from './evaluate.js';
 
-const names = ['a', 'b', 'count', 'grams_each', 'per100'] as const;
+const LETTERS = ['a', 'b', 'count', 'grams_each', 'per100'] as const;
 const working: fc.Arbitrary<Working> = fc
-  .uniqueArray(fc.constantFrom(...names), { minLength: 1, maxLength: 4 })
+  .uniqueArray(fc.constantFrom(...LETTERS), { minLength: 1, maxLength: 4 })
   .chain((chosen) =>
     fc.tuple(
       fc.constant(chosen),
@@ -62,23 +62,34 @@ describe('putting one working into another', () => {
   it('combines several under one formula', () => {
     const one = asGiven(input('grams', 1, 'g', 'lesson'));
     const two = asGiven(input('grams', 2, 'g', 'lesson'));
-    const both = combine('rice + beans', ['rice', 'beans'], [one, two]);
+    const both = combine('rice + beans', [
+      { name: 'rice', item: one },
+      { name: 'beans', item: two },
+    ]);
     expect(both.formula).toBe('grams + grams_2');
     expect(evaluate(both)).toBe(3);
   });
 });
 
 describe('names of inputs', () => {
+  const names = (words: readonly string[]) => nameInputs(words, (word) => word).map(({ name }) => name);
+
   it('are plain and different from one another', () => {
-    expect(inputNames(['Pinto beans, dry', 'pinto beans dry', '2% milk', 'فول', '豆', 'min', 'low'])).toEqual(
-      ['pinto_beans_dry', 'pinto_beans_dry_2', 'n_2_milk', 'part', 'part_2', 'min_2', 'low_2'],
-    );
+    expect(names(['Pinto beans, dry', 'pinto beans dry', '2% milk', 'فول', '豆', 'min', 'low'])).toEqual([
+      'pinto_beans_dry',
+      'pinto_beans_dry_2',
+      'n_2_milk',
+      'part',
+      'part_2',
+      'min_2',
+      'low_2',
+    ]);
   });
 
   it('are always fit for a formula', () => {
     fc.assert(
       fc.property(fc.array(fc.string({ unit: 'binary' }), { maxLength: 6 }), (words) => {
-        const made = inputNames(words);
+        const made = names(words);
         expect(new Set(made).size).toBe(words.length);
         for (const name of made) expect(input(name, 1, 'g', '').name).toMatch(/^[a-z][a-z0-9_]*$/);
       }),
