@@ -1,5 +1,5 @@
 import type { Place, Report } from '../diagnostics/index.js';
-import { readYaml, shaped, type YamlText } from '../records/yaml.js';
+import { readYaml, shaped, type YamlText } from '../records/index.js';
 import { agreeing } from './agree.js';
 import { cautionProblem } from './codes.js';
 import { type Condition, parseCondition } from './condition.js';

@@ -1,6 +1,6 @@
 import { nearest, type Place, type Report } from '../diagnostics/index.js';
 import type { Level } from '../reading/index.js';
-import { isDay } from '../records/local/index.js';
+import { isDay } from '../records/index.js';
 import { cautionProblem } from './codes.js';
 import type { Rewording } from './facts.js';
 import { type Caution, type Heading, type Register, type Severity, SIZES, type Size } from './register.js';

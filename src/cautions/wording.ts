@@ -1,6 +1,6 @@
 import type { Report } from '../diagnostics/index.js';
 import type { Level } from '../reading/index.js';
-import { type LocalLines, lineOn } from '../records/local/index.js';
+import { type LocalLines, lineOn } from '../records/index.js';
 import { cautionProblem } from './codes.js';
 import type { Pulled } from './facts.js';
 import type { Register, Size } from './register.js';

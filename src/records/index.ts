@@ -1,6 +1,7 @@
 export { recordCodes } from './codes.js';
 export { DESCRIPTIONS_FILE, EVERYDAY_FILE, RELEASE_FILE } from './columns.js';
 export { type Foods, isFood, loadFoods, type NearFoods, type RecordFiles } from './foods.js';
+export * from './local/index.js';
 export type { ReleaseRow, ReleaseWeight } from './release.js';
 export type { FoodHit } from './search.js';
 export {
@@ -13,3 +14,4 @@ export {
   type Sources,
   sourceWords,
 } from './sources.js';
+export { readYaml, shaped, type YamlText } from './yaml.js';
