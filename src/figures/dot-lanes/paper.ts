@@ -1,0 +1,231 @@
+import type { Problem } from '../../diagnostics/index.js';
+import { letterDot } from '../disc.js';
+import { mm } from '../geometry.js';
+import type { Drawn, DrawOptions } from '../options.js';
+import { figureProblem } from '../problems.js';
+import { drawNames } from '../row-names.js';
+import { createSheet, finish, outside } from '../sheet.js';
+import type { DotLanes, Lane, LaneDot } from '../spec.js';
+import { CAP_HEIGHT, dashes, paperLines, VALUE_GAP } from '../tokens.js';
+import { arrangeLane, scaleEnd } from './arrange.js';
+import type { LaneFrame, PlacedDot } from './lane.js';
+import { drawLegend } from './legend.js';
+import { drawLook } from './look.js';
+
+const APART = mm(0.5);
+const HANG = mm(0.9);
+const BESIDE = mm(1.4);
+/** From the end of the scale to the end of the lane: room for half a value, or for the ring of what is not known. */
+const BEYOND = mm(12);
+/** Room above a lane to write values into by hand. */
+const HAND = mm(8.5);
+
+const RADIUS = { short: mm(3.9), plain: mm(3.1), fuller: mm(2.85), large: mm(3.9) } as const;
+
+/** Rows compared on several measures, on paper. */
+export function drawLanesOnPaper(spec: DotLanes, options: DrawOptions): Drawn {
+  const sheet = createSheet(options);
+  const { pen, type, big } = sheet;
+  const problems: Problem[] = [];
+  const radius = RADIUS[options.level];
+  const tight = options.level === 'fuller';
+  let y = drawLegend(sheet, spec.rows, radius, 0, (words) => problems.push(outside(spec.id, words)));
+  y += big ? mm(6) : mm(4);
+  // Without a rail each name must stand nearer to its own lane than to the one above.
+  const gap = !sheet.rail
+    ? sheet.slack(4.4, 7)
+    : tight
+      ? sheet.slack(1, 1.6)
+      : big
+        ? sheet.slack(3, 5)
+        : sheet.slack(2.2, 4);
+  let railBottom = y;
+  let bottom = y;
+  for (const lane of spec.lanes) {
+    const names = drawNames(sheet, lane, (words) => problems.push(outside(spec.id, words)));
+    const above = spec.mode === 'blank' ? HAND : type.value.size + (spec.mode === 'key' ? mm(1) : 0);
+    const trackHeight = 2 * radius + (tight ? 0 : mm(0.6));
+    // In the rail a name may reach into the gap; only names that would touch push their lane down.
+    const laneTop = sheet.rail
+      ? Math.max(y, railBottom + mm(1) + names.above - above - mm(tight ? 0.6 : 1.1) - radius)
+      : y + names.height;
+    const trackY = laneTop + above + (tight ? mm(0.6) : mm(1.1)) + radius;
+    const frame: LaneFrame = {
+      sheet,
+      radius,
+      trackY,
+      trackHeight,
+      start: sheet.axis > 0 ? sheet.axis : radius,
+      end: pen.width - 0.03,
+      valueBaseline: laneTop + above - type.value.size * 0.08,
+    };
+    names.put(sheet.rail ? trackY : y);
+    drawTrack(frame, spec.mode === 'blank', lane);
+    const low = spec.mode === 'blank' ? trackY + trackHeight / 2 : drawDots(spec, lane, frame, problems);
+    railBottom = sheet.rail ? trackY + names.below : low;
+    bottom = Math.max(low, railBottom);
+    y = low + gap;
+  }
+  return finish(pen, spec.id, bottom + mm(0.5), problems);
+}
+
+/** The lane itself, from its zero. On a blank sheet it is an outline to draw into. */
+function drawTrack(
+  { sheet, trackY: y, trackHeight: height, radius, start, end }: LaneFrame,
+  blank: boolean,
+  lane: Lane,
+) {
+  const { pen } = sheet;
+  const { palette } = pen;
+  const top = y - height / 2;
+  if (blank) {
+    pen.rect(start, top, end - start - 0.5, height, {
+      fill: palette.paper,
+      edge: palette.ink,
+      width: paperLines.line,
+      radius: height / 2,
+    });
+    pen.rect(start - 0.4, top, height / 2, height, { fill: palette.paper });
+  } else if (sheet.one) {
+    pen.line(start, y, end, y, { width: paperLines.line });
+    // Where a ring of something not known stands at the end, it closes the lane.
+    if (lane.dots.every((d) => d.value !== null))
+      pen.line(end, y - mm(1.2), end, y + mm(1.2), { width: paperLines.line });
+  } else {
+    pen.rect(start, top, end - start, height, { fill: palette.tint, radius: height / 2 });
+    pen.line(start, y, end - height / 2, y, { edge: palette.hair, width: paperLines.hair });
+  }
+  const half = blank ? height / 2 : radius - mm(0.15);
+  pen.line(start, y - half, start, y + half, { width: paperLines.firm });
+  if (!blank) return;
+  pen.line(start, top, start + height / 2, top, { width: paperLines.line });
+  pen.line(start, top + height, start + height / 2, top + height, { width: paperLines.line });
+}
+
+/** Dots, values, what is not known and where to look. Returns the y of the lane's lower edge. */
+function drawDots(spec: DotLanes, lane: Lane, frame: LaneFrame, problems: Problem[]): number {
+  const { sheet, radius, trackY, trackHeight, start, end } = frame;
+  const { pen, type } = sheet;
+  const unknown = lane.dots.filter((d) => d.value === null);
+  const known = knownDots(spec.id, lane, problems);
+  const rings = unknown.map((_, k) => end - radius - mm(0.4) - k * (2 * radius + mm(1.2)));
+  const firstRing = rings.at(-1);
+  const full = scaleEnd(known.map((d) => d.value));
+  const words = unknown.map((d) => pen.set(d.text, { ...type.note, number: d.number }));
+  const high = words[0] === undefined ? end : end - words[0].width - VALUE_GAP.paper;
+  const lines = new Map(known.map((dot) => [dot, pen.set(dot.text, { ...type.value, number: dot.number })]));
+  const plate = spec.mode === 'key' ? mm(1.6) : 0;
+  const widthOf = (dot: KnownDot) => (lines.get(dot)?.width ?? 0) + 2 * plate;
+  const scaleAt = Math.min(
+    end - BEYOND,
+    (firstRing ?? end) - 2 * radius - APART,
+    // The scale ends where the values next to the end can stand right over their dots.
+    ...known
+      .map((dot) => start + ((high - widthOf(dot) / 2 - start) * full) / dot.value)
+      .filter((x) => x > (start + end) / 2),
+  );
+  const sorted = known
+    .map((dot) => ({ dot, x: start + (scaleAt - start) * (dot.value / full) }))
+    .sort((a, b) => a.x - b.x);
+  const places = arrangeLane(
+    sorted.map(({ dot, x }) => ({ x, width: widthOf(dot) })),
+    {
+      radius,
+      apart: APART,
+      gap: VALUE_GAP.paper,
+      beside: BESIDE,
+      low: sheet.rail ? Math.min(0, start) : 0,
+      high,
+    },
+  );
+  if (!places) {
+    problems.push(outside(spec.id, `${lane.name}: ${sorted.map(({ dot }) => dot.text).join(', ')}`));
+    return trackY + trackHeight / 2;
+  }
+  const placed = sorted.map(({ dot, x }, i): PlacedDot => {
+    const { tier, middle } = places[i] ?? { tier: 0, middle: x };
+    const y =
+      tier === 0 ? trackY : trackY + trackHeight / 2 + HANG + radius + (tier - 1) * (2 * radius + HANG);
+    const baseline = tier === 0 ? frame.valueBaseline : y + (type.value.size * CAP_HEIGHT) / 2;
+    return { dot, x, y, tier, valueMiddle: middle, valueWidth: widthOf(dot), baseline };
+  });
+  for (const dot of placed)
+    if (dot.tier > 0) pen.line(dot.x, trackY, dot.x, dot.y, { width: paperLines.firm });
+  const low = drawLook(lane, placed, frame, (message) => problems.push(outside(spec.id, message)));
+  // The lowest first: a stem passes behind the dots above it.
+  for (const dot of [...placed].sort((a, b) => b.tier - a.tier)) {
+    const hot = lane.look?.to === dot.dot.letter;
+    letterDot(pen, {
+      x: dot.x,
+      y: dot.y,
+      radius,
+      letter: dot.dot.letter,
+      size: type.value.size,
+      ...(hot ? { fill: pen.palette.accent } : {}),
+    });
+  }
+  for (const [i, dot] of placed.entries()) {
+    if (plate > 0) drawPlate(frame, dot, plate);
+    const known = sorted[i]?.dot;
+    const line = known && lines.get(known);
+    if (line) pen.put(line, dot.valueMiddle, dot.baseline, 'middle');
+  }
+  for (const [k, dot] of unknown.entries()) drawUnknown(frame, dot, rings[k] ?? end);
+  const said = words[0];
+  if (said) pen.put(said, end, frame.valueBaseline, 'end');
+  if (words.some((w) => w.text !== said?.text))
+    problems.push(outside(spec.id, `${lane.name}: ${unknown.map((d) => d.text).join(', ')}`));
+  const tiers = Math.max(0, ...placed.map((d) => d.tier));
+  const hanging = tiers === 0 ? 0 : tiers * (2 * radius + HANG);
+  return Math.max(low, trackY + trackHeight / 2 + hanging);
+}
+
+type KnownDot = LaneDot & { readonly value: number };
+
+/** Dots that have a place; one that lies below zero or is no number is a problem. */
+export function knownDots(id: string, lane: Lane, problems: Problem[]): KnownDot[] {
+  return lane.dots.flatMap((dot): KnownDot[] => {
+    const { value } = dot;
+    if (value === null) return [];
+    if (Number.isFinite(value) && value >= 0) return [{ ...dot, value }];
+    problems.push(
+      figureProblem(
+        'figures/not-drawable',
+        `In figure “${id}”, ${dot.letter} has ${value} on “${lane.name}”.`,
+        {
+          hint: 'A lane starts at zero. Say what is not known as not known.',
+          actual: String(value),
+        },
+      ),
+    );
+    return [];
+  });
+}
+
+/** On the key a value is an answer: on tint, with an outline. */
+function drawPlate({ sheet }: LaneFrame, dot: PlacedDot, pad: number): void {
+  const { pen, type } = sheet;
+  const cap = type.value.size * CAP_HEIGHT;
+  const inset = pad - mm(1.1);
+  pen.rect(
+    dot.valueMiddle - dot.valueWidth / 2 + inset,
+    dot.baseline - cap - mm(0.9),
+    dot.valueWidth - 2 * inset,
+    cap + mm(1.8),
+    { fill: pen.palette.tint, edge: pen.palette.ink, width: paperLines.hair, radius: mm(0.8) },
+  );
+}
+
+/** A dashed ring at the far end: somewhere, and nobody measured where. Never at zero. */
+function drawUnknown({ sheet, radius, trackY }: LaneFrame, dot: LaneDot, x: number): void {
+  const { pen, type } = sheet;
+  letterDot(pen, {
+    x,
+    y: trackY,
+    radius,
+    letter: dot.letter,
+    size: type.value.size,
+    fill: pen.palette.paper,
+    edge: { edge: pen.palette.ink, width: paperLines.line, dash: dashes.notKnown },
+  });
+}

@@ -1,0 +1,18 @@
+import { drawBrickRows } from './brick-rows/draw.js';
+import { drawDotLanes } from './dot-lanes/draw.js';
+import type { Drawn, DrawOptions } from './options.js';
+import type { FigureSpec } from './spec.js';
+
+/**
+ * Draws a figure at the size there is. Paper figures get the height that they need; slide figures fill
+ * the height that is given. The drawing is always there; where words do not fit, lie on each other or
+ * lack a letter, a problem says so, and nothing is made smaller or left out to hide it.
+ */
+export function draw(spec: FigureSpec, options: DrawOptions): Drawn {
+  switch (spec.kind) {
+    case 'dot-lanes':
+      return drawDotLanes(spec, options);
+    case 'brick-rows':
+      return drawBrickRows(spec, options);
+  }
+}
