@@ -41,45 +41,66 @@ export interface PaperOptions {
   readonly subject?: string;
 }
 
-/** Space that may give, in the order in which it is taken: first in the figures, then above sections. */
+/**
+ * Space that may give, in the order in which it is taken: first in the figures, then above sections.
+ * `price` is what it costs, in the measure of page breaks: it is paid only for better pages.
+ */
 const SLACK = [
-  { figures: 0, section: SECTION_SPACE.loose },
-  { figures: 0.5, section: SECTION_SPACE.loose },
-  { figures: 1, section: SECTION_SPACE.loose },
-  { figures: 1, section: SECTION_SPACE.tight },
+  { figures: 0, section: SECTION_SPACE.loose, price: 0 },
+  { figures: 0.5, section: SECTION_SPACE.loose, price: 3 },
+  { figures: 1, section: SECTION_SPACE.loose, price: 6 },
+  { figures: 1, section: SECTION_SPACE.tight, price: 9 },
 ] as const;
 type Slack = (typeof SLACK)[number];
 /** A last page filled less than this is worth all the slack if that saves the page. */
 const NEARLY_EMPTY = 0.12;
 
 /**
- * Lays a sheet out on pages. Where it needs more pages than it may have, the slack is used first;
- * then the lines that are too much are reported and the sheet is built all the same.
+ * Lays a sheet out on pages. Where it needs more pages than it may have, or leaves one half empty, the
+ * slack is used; lines that are still too much are reported and the sheet is built all the same.
  */
 export function compose(sheet: Sheet, plan: SheetPlan, options: PaperOptions, report: Report): Pages {
   let chosen = layOut(sheet, plan, options, SLACK[0]);
   for (const slack of SLACK.slice(1)) {
-    if (!wantsLess(chosen, plan)) break;
+    if (!couldGain(chosen, plan, slack.price)) break;
     const tighter = layOut(sheet, plan, options, slack);
-    if (tighter.pages.length < chosen.pages.length) chosen = tighter;
+    if (better(tighter, chosen, plan)) chosen = tighter;
   }
   for (const problem of chosen.problems) report.add(problem);
   reportLength(sheet, plan, chosen, report);
   return paint(sheet, chosen, options);
 }
 
+function couldGain(chosen: Attempt, plan: SheetPlan, price: number): boolean {
+  return (
+    chosen.pages.length > (plan.aimPages ?? Number.POSITIVE_INFINITY) ||
+    lastIsNearlyEmpty(chosen) ||
+    chosen.cost > price
+  );
+}
+
+/** Fewer pages where there are too many or the last is nearly empty; else more even ones for their price. */
+function better(tighter: Attempt, chosen: Attempt, plan: SheetPlan): boolean {
+  if (tighter.pages.length !== chosen.pages.length) {
+    const tooMany = chosen.pages.length > (plan.aimPages ?? Number.POSITIVE_INFINITY);
+    return tighter.pages.length < chosen.pages.length && (tooMany || lastIsNearlyEmpty(chosen));
+  }
+  return tighter.cost < chosen.cost;
+}
+
+function lastIsNearlyEmpty({ pages, room }: Attempt): boolean {
+  return pages.length > 1 && (pages.at(-1)?.depth ?? room) < NEARLY_EMPTY * room;
+}
+
 interface Attempt {
   readonly desk: Desk;
   readonly pages: readonly PlacedPage<PageDraft>[];
   readonly room: number;
+  /** Of the page breaks and of the slack that was used. */
+  readonly cost: number;
   readonly problems: readonly Problem[];
   readonly footer: Footer;
   readonly draft: DraftMark | undefined;
-}
-
-function wantsLess({ pages, room }: Attempt, plan: SheetPlan): boolean {
-  if (pages.length > (plan.aimPages ?? Number.POSITIVE_INFINITY)) return true;
-  return pages.length > 1 && (pages.at(-1)?.depth ?? room) < NEARLY_EMPTY * room;
 }
 
 function layOut(sheet: Sheet, plan: SheetPlan, options: PaperOptions, slack: Slack): Attempt {
@@ -119,8 +140,8 @@ function layOut(sheet: Sheet, plan: SheetPlan, options: PaperOptions, slack: Sla
     height: RULE_AND_SPACE,
     paint: (page: PageDraft, top: number) => paintRule(desk, page, top),
   };
-  const pages = breakPages(boxes, { height: room, opening });
-  return { desk, pages, room, problems: report.problems, footer, draft };
+  const { pages, cost } = breakPages(boxes, { height: room, opening });
+  return { desk, pages, room, cost: cost + slack.price, problems: report.problems, footer, draft };
 }
 
 /** Title, message, cautions, sections and sources, in this order on every sheet. */

@@ -43,6 +43,12 @@ export interface PlacedPage<Page> {
   readonly over: boolean;
 }
 
+export interface Flow<Page> {
+  readonly pages: readonly PlacedPage<Page>[];
+  /** How far from even and whole the pages are; their number does not count. */
+  readonly cost: number;
+}
+
 /** A page costs more than any break, so breaks never add a page. */
 const PAGE_COST = 1e6;
 const OVER_COST = 1e12;
@@ -54,8 +60,8 @@ const EMPTY_COST = 120;
  * on all pages but the last. Boxes that are kept together and do not fit on a page stand alone on
  * one that says so; nothing is dropped.
  */
-export function breakPages<Page>(boxes: readonly Box<Page>[], room: Room<Page>): PlacedPage<Page>[] {
-  if (boxes.length === 0) return [];
+export function breakPages<Page>(boxes: readonly Box<Page>[], room: Room<Page>): Flow<Page> {
+  if (boxes.length === 0) return { pages: [], cost: 0 };
   const best: { cost: number; end: number }[] = new Array(boxes.length + 1);
   best[boxes.length] = { cost: 0, end: boxes.length };
   for (let start = boxes.length - 1; start >= 0; start -= 1) {
@@ -67,7 +73,7 @@ export function breakPages<Page>(boxes: readonly Box<Page>[], room: Room<Page>):
     pages.push(fill(boxes, start, end, room));
     start = end;
   }
-  return pages;
+  return { pages, cost: (best[0]?.cost ?? 0) - pages.length * PAGE_COST };
 
   function bestEnd(start: number): { cost: number; end: number } {
     // Only the start of a page that some break can lead to matters; others are never asked for.
@@ -88,7 +94,7 @@ export function breakPages<Page>(boxes: readonly Box<Page>[], room: Room<Page>):
       const cost = PAGE_COST + (boxes[end]?.cost ?? 0) + EMPTY_COST * empty ** 2 + (best[end]?.cost ?? 0);
       if (!choice || cost <= choice.cost) choice = { cost, end };
     }
-    return choice ?? { cost: PAGE_COST, end: boxes.length };
+    return choice ?? { cost: OVER_COST + PAGE_COST, end: boxes.length };
   }
 }
 

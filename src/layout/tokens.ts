@@ -111,7 +111,7 @@ export const SPACE = {
   paragraph: mm(1.5),
   subhead: mm(3),
   textToFigure: mm(3),
-  figureToChoose: mm(2),
+  figureToChoose: mm(2.8),
   figureToBasis: mm(1.8),
   basisToCaution: mm(1.6),
   messageToCaution: mm(4),

@@ -102,14 +102,16 @@ export function createTypesetter({
     const { role, width, place } = options;
     const targets: { node: Draft; href?: string }[] = [];
     const spans: Span<PartInk>[] = [];
+    const base = options.direction ?? direction;
     for (const part of parts) {
       for (const run of runsOf(part, tree, language, targets)) {
-        spans.push(spanOf(run.inline, run.part, part.weight ?? role.weight, options.color ?? ink));
+        const span = spanOf(run.inline, run.part, part.weight ?? role.weight, options.color ?? ink);
+        spans.push(base === 'rtl' ? { ...span, text: isolateNumbers(span.text) } : span);
       }
     }
     const style = {
       language: options.language ?? language,
-      direction: options.direction ?? direction,
+      direction: base,
       size: role.size,
       leading: role.leading,
       weight: role.weight,
@@ -141,7 +143,7 @@ export function createTypesetter({
       rows: paragraph.lines.map((line) => rowOf(line, targets)),
       width: paragraph.width,
       height: paragraph.height,
-      text: spans.map((s) => s.text).join(''),
+      text: parts.flatMap((part) => part.inlines.map((inline) => inline.text)).join(''),
     };
   }
   return {
@@ -154,6 +156,14 @@ export function createTypesetter({
       return setParagraph(fonts, spans, style, { width: NO_LIMIT }).width;
     },
   };
+}
+
+/**
+ * Digits joined by hyphens or dashes stay in their order in right-to-left text (Unicode isolates,
+ * UAX #9): a phone number must not come out with its halves exchanged.
+ */
+function isolateNumbers(text: string): string {
+  return text.replace(/\d+(?:[-‐‑–]\d+)+/g, (number) => `\u2066${number}\u2069`);
 }
 
 /** Stretches of a part with the element that each belongs to; new elements are made as needed. */

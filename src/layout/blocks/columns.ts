@@ -1,3 +1,8 @@
+import { mm } from '../tokens.js';
+
+/** More air than this between columns makes the eye lose the row. */
+const AIR = mm(6);
+
 /** What a column of a table asks for: its longest word, and its longest cell on one line. */
 export interface ColumnNeed {
   readonly least: number;
@@ -12,7 +17,12 @@ export interface ColumnNeed {
  */
 export function columnWidths(needs: readonly ColumnNeed[], width: number): number[] {
   const most = sum(needs.map((n) => n.most));
-  if (most <= width) return needs.map((n, index) => n.most + (index === 0 ? width - most : 0));
+  if (most <= width) {
+    // Air between the columns first; what is left then goes to the first, which heads the rows.
+    const air = Math.min(AIR, (width - most) / needs.length);
+    const left = width - most - air * (needs.length - 1);
+    return needs.map((n, index) => n.most + (index === 0 ? left : air));
+  }
   const least = sum(needs.map((n) => n.least));
   if (least >= width) return needs.map((n) => (n.least * width) / least);
   const rest = width - least;

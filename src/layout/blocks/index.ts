@@ -93,7 +93,7 @@ function layBlock(
 /** A block's own space above, or more where it follows something that needs air below. */
 function spaceAbove(block: Block, above: Block | undefined, boxes: readonly PaperBox[]): number {
   const own = boxes[0]?.before ?? 0;
-  if (block.kind !== 'paragraph') return own;
+  if (block.kind !== 'paragraph' && block.kind !== 'list') return own;
   const afterFigure = above?.kind === 'figure' || above?.kind === 'choose' || above?.kind === 'basis';
   return afterFigure || above?.kind === 'figure-caution' ? SPACE.textToFigure : own;
 }

@@ -13,6 +13,8 @@ type TableBlock = Block & { readonly kind: 'table' };
 interface SetCell {
   readonly text?: SetText;
   readonly field?: PaintField;
+  /** Where the field starts: after the text, if there is any. */
+  readonly fieldX: number;
   readonly x: number;
   readonly width: number;
   readonly align: 'start' | 'end';
@@ -81,8 +83,9 @@ export function tableBoxes(desk: Desk, block: TableBlock, at: Slot, parent: Draf
       const x = (starts[column] ?? 0) + (column === 0 ? 0 : SPACE.tableCell);
       const width = (widths[column] ?? 0) - padOf(column);
       const align = cell.align ?? 'start';
+      const beside = cell.field ? fieldWidth(desk, cell.field, type.table) + SPACE.tableCell : 0;
       const text = set.inlines(spot, cell.inlines, {
-        width,
+        width: cell.inlines.length > 0 ? width - beside : width,
         role: roleOf(row, column),
         tabular: align === 'end',
         place: block.place,
@@ -90,6 +93,7 @@ export function tableBoxes(desk: Desk, block: TableBlock, at: Slot, parent: Draf
       const field = cell.field ? layField(desk, cell.field, spot, { role: type.table }) : undefined;
       return {
         x,
+        fieldX: x + (text.width > 0 ? text.width + SPACE.tableCell : 0),
         width,
         align,
         ...(text.rows.length > 0 ? { text } : {}),
@@ -107,12 +111,12 @@ export function tableBoxes(desk: Desk, block: TableBlock, at: Slot, parent: Draf
   const paintRow = (page: PageDraft, row: SetRow, top: number) => {
     for (const cell of row.cells) {
       const inside = row.height - 2 * row.padding;
-      if (cell.field) cell.field.paint(page, cell.x, top + row.padding, FIELD_HEIGHT.table);
       if (cell.text) {
         const drop = row.cells.some((c) => c.field) ? (inside - cell.text.height) / 2 : 0;
         const x = cell.align === 'end' ? cell.x + cell.width : cell.x;
         paintText(page, pen, cell.text, x, top + row.padding + drop, cell.align);
       }
+      cell.field?.paint(page, cell.fieldX, top + row.padding, FIELD_HEIGHT.table);
     }
   };
   const rule = (page: PageDraft, y: number, width: number, color: string) =>
@@ -179,10 +183,11 @@ function needOf(desk: Desk, cell: Cell, role: TypeRole) {
   const words = cell.inlines.flatMap((inline) =>
     inline.text.split(/[ \n]+/).map((text) => ({ ...inline, breakBefore: false, text })),
   );
-  const field = cell.field ? fieldWidth(desk, cell.field, desk.type.table) : 0;
+  const own = cell.field ? fieldWidth(desk, cell.field, desk.type.table) : 0;
+  const field = own + (own > 0 && cell.inlines.length > 0 ? SPACE.tableCell : 0);
   const tabular = cell.align === 'end';
   return {
-    least: Math.max(field, ...words.map((word) => desk.set.measure([word], role, tabular))),
-    most: Math.max(field, desk.set.measure(cell.inlines, role, tabular)),
+    least: field + Math.max(0, ...words.map((word) => desk.set.measure([word], role, tabular))),
+    most: field + desk.set.measure(cell.inlines, role, tabular),
   };
 }

@@ -17,6 +17,8 @@ const PAD_BOTTOM = mm(2.6);
 const PAD_END = mm(4);
 const TAB = { top: mm(0.9), bottom: mm(1), start: mm(2), end: mm(3) } as const;
 const WHO_SPACE = mm(1.6);
+/** Paper that shows below the tab of a panel with one short line. */
+const BELOW_TAB = mm(1.4);
 
 /**
  * The caution block: a box for each word, stacked without a gap, each a section of its own with the
@@ -75,7 +77,7 @@ function layPanel(desk: Desk, lines: readonly CautionLine[]) {
   const tab = TAB.top + word.height + TAB.bottom;
   const words =
     texts.reduce((sum, text) => sum + text.height, 0) + (texts.length - 1) * SPACE.betweenCautions;
-  const rail = tab + (who ? WHO_SPACE + who.height : 0);
+  const rail = tab + (who ? WHO_SPACE + who.height : BELOW_TAB);
   const height = Math.max(PAD_TOP + words, rail) + PAD_BOTTOM;
 
   return {

@@ -29,7 +29,9 @@ export function sourcesBoxes(desk: Desk, before: number): PaperBox[] {
       role: type.sources,
     });
     const body = tree.add(item, 'LBody');
-    const inline = { text: source.words, ...(source.href ? { href: source.href } : {}) };
+    // A source keeps its own language and, isolated, its own direction.
+    const text = pen.direction === 'rtl' ? `\u2068${source.words}\u2069` : source.words;
+    const inline = { text, ...(source.href ? { href: source.href } : {}) };
     return { label, text: set.inlines(body, [inline], { width: width - indent, role: type.sources }) };
   };
   const boxes: PaperBox[] = [];
