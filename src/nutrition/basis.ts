@@ -70,7 +70,8 @@ const COOK_FIRST = ['meat', 'fish', 'shellfish', 'egg'] as const;
 
 /**
  * Reads a basis such as `1 cup, ready to eat`, `1/2 cup`, `100 g`, `1 can (15 oz)` or `1/2 cup, with liquid`.
- * Refuses a basis without an amount, a bare count, a package without its size, and words it does not know.
+ * Refuses a basis without an amount, a bare count, and words it does not know. A package without a size
+ * (`1 can`) is the one that the food table weighs; `formsOnBasis` sees that all rows mean the same one.
  */
 export function parseBasis(text: string): Result<Basis> {
   const words = text.trim();
@@ -79,12 +80,6 @@ export function parseBasis(text: string): Result<Basis> {
   const { amount, rest } = read.value;
   if (amount === null || amount.measure === null) {
     return refuse(`The basis "${words}" has no measure.`, 'Write one such as 1 cup, ready to eat, or 100 g.');
-  }
-  if (isPackage(amount.measure) && amount.size === null) {
-    return refuse(
-      `A ${amount.measure} has no size: the rows could stand for different ones.`,
-      `Write the size, such as 1 ${amount.measure} (15 oz).`,
-    );
   }
   const state = readState(rest.replace(/^,\s*/, ''));
   if (typeof state !== 'string') return state;
@@ -120,18 +115,32 @@ export interface FormOnBasis<N extends NutrientName> {
   readonly value: Result<{ readonly portion: Portion; readonly worked: Worked<NutrientUnit<N>> }>;
 }
 
-/** Several forms on one basis, in the order given. */
+/**
+ * Several forms on one basis, in the order given. When the basis is a package without a size, a row whose
+ * package has another name in the food table than the first row's is refused: `can` is not `can (8 oz)`.
+ */
 export function formsOnBasis<N extends NutrientName>(
   foods: readonly Food[],
   nutrient: N,
   basis: Basis,
   kitchen: Kitchen = 'us exact',
 ): readonly FormOnBasis<N>[] {
-  return foods.map((food) => ({
-    food,
-    labelRow: food.state === 'canned, with liquid',
-    value: valueOnBasis(food, nutrient, basis, kitchen),
-  }));
+  let first: string | null = null;
+  return foods.map((food) => {
+    const value = valueOnBasis(food, nutrient, basis, kitchen);
+    const labelRow = food.state === 'canned, with liquid';
+    if (!value.ok || basis.per !== 'package' || basis.amount.size !== null) return { food, labelRow, value };
+    const { measure } = value.value.portion;
+    first ??= measure;
+    return { food, labelRow, value: measure === first ? value : otherPackage(food, measure, first) };
+  });
+}
+
+function otherPackage(food: Food, measure: string | null, first: string | null): Refusal {
+  return refuse(
+    `${food.name} is weighed by the ${measure} and the rows before it by the ${first}.`,
+    'Write the size in the basis, or compare per cup or per weight.',
+  );
 }
 
 function perOf(amount: WrittenAmount): Basis['per'] {

@@ -6,9 +6,10 @@ import { FROM_LESSON, input, substitute, type Working } from './working.js';
 
 /** The group that the table is for; other groups have their own values. */
 export const DAILY_VALUE_GROUP = 'adults and children 4 years and over';
+/** Id of the source of the table. */
+export const DAILY_VALUE_SOURCE = 'fda-daily-values';
 /** The rule behind the table. Older labels and pages used another set (fat 65 g, sodium 2400 mg, fiber 25 g). */
-export const DAILY_VALUE_SOURCE = '21 CFR 101.9(c)(8)(iv), (c)(9)';
-export const DAILY_VALUE_RULE = '2016 rule, 81 FR 33742';
+export const DAILY_VALUE_RULE = '21 CFR 101.9(c)(8)(iv) and (c)(9), 2016 rule, 81 FR 33742';
 
 export interface DailyValue {
   readonly value: number;

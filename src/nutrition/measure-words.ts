@@ -139,6 +139,7 @@ export const NOT_UNITS: ReadonlySet<string> = new Set([
   'cubs',
   'cut',
   'cuts',
+  'ground',
   'mound',
   'mounds',
   'round',

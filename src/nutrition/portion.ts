@@ -82,7 +82,7 @@ export function portionOf(
   return amount === null ? ok(usualPortion(food)) : gramsOf(amount, food, kitchen);
 }
 
-const FOOD_TABLE = 'food table';
+const FOOD_TABLE = 'house';
 
 /** An input that is known. */
 type Factor = Input & { readonly value: number };
@@ -224,7 +224,9 @@ function isEstimated(measure: Measure): boolean {
 }
 
 function eachOf(measure: Measure): Factor {
-  const note = isEstimated(measure) ? 'estimated' : undefined;
+  const marked = isEstimated(measure) ? ['estimated'] : [];
+  const notes = measure.note === undefined ? marked : [...marked, measure.note];
+  const note = notes.length === 0 ? undefined : notes.join(': ');
   return input('grams_each', measure.grams, `g per ${measure.name}`, measure.source, note);
 }
 

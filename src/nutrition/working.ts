@@ -7,7 +7,10 @@ export interface Input {
   /** `null` is not known; the formula then has no value. */
   readonly value: number | null;
   readonly unit: string;
-  /** Id of a source with its record number, or `lesson` for what the author wrote. */
+  /**
+   * Id of a source, with the record's number where it has one; `lesson` for what the author wrote, `house` for
+   * a figure of our own; for a unit, the rule that defines it.
+   */
   readonly source: string;
   readonly note?: string;
 }

@@ -25,6 +25,8 @@ describe('reading a basis', () => {
     ['100 g', 'weight', 'not said'],
     ['3 oz, cooked', 'weight', 'cooked'],
     ['1 can (15 oz)', 'package', 'not said'],
+    ['1 can', 'package', 'not said'],
+    ['1 large jar, drained', 'package', 'drained'],
     ['1 can (15 oz), undrained', 'package', 'with liquid'],
     ['1 medium, raw', 'piece', 'raw'],
     ['1 lb, dry', 'weight', 'dry'],
@@ -37,8 +39,6 @@ describe('reading a basis', () => {
     ['', 'no measure'],
     ['cup', 'no measure'],
     ['2', 'no measure'],
-    ['1 can', 'A can has no size'],
-    ['1 large jar, drained', 'A large jar has no size'],
     ['1 cup pinto beans', '"pinto beans", which is no state'],
     ['0 cups', 'zero'],
   ])('refuses "%s"', (text, reason) => {
@@ -113,6 +113,23 @@ describe('forms of pinto beans on one basis', () => {
     expect(third && !third.ok && third.reason).toBe(
       'The weight of one cup of pinto beans, canned, drained is not known.',
     );
+  });
+
+  it('sees that all rows mean the same can when the basis gives no size', () => {
+    const small = food({
+      name: 'pinto beans, small can',
+      state: 'canned, drained',
+      measures: [{ name: 'can (8 oz)', grams: 140, source: 'test' }],
+    });
+    const rows = (text: string) =>
+      formsOnBasis([PINTO.boiled, PINTO.drained, small, PINTO.rinsed], 'sodium', basis(text)).map(
+        (row) => row.value,
+      );
+    expect(rows('1 can').map((value) => value.ok)).toEqual([false, true, false, true]);
+    expect(refusalOf(rows('1 can')[2] ?? refusalOf(parseBasis(''))).reason).toBe(
+      'pinto beans, small can is weighed by the can (8 oz) and the rows before it by the can (15.5 oz).',
+    );
+    expect(rows('1 can (8 oz)').map((value) => value.ok)).toEqual([false, false, true, false]);
   });
 
   it('keeps what is not known not known', () => {

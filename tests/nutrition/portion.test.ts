@@ -126,6 +126,15 @@ describe('the weight of an amount', () => {
     expect(valueIn(weigh('50 g', leek)).estimated).toBe(false);
   });
 
+  it('says what the source calls the measure', () => {
+    const noted = (more: object) => {
+      const one = { name: 'can', grams: 277, source: 'usda-sr28', note: 'can, drained solids', ...more };
+      return valueIn(weigh('1 can', food({ measures: [one] }))).working.inputs.at(-1)?.note;
+    };
+    expect(noted({})).toBe('can, drained solids');
+    expect(noted({ estimated: true })).toBe('estimated: can, drained solids');
+  });
+
   it('takes a published weight before an estimated one, and the largest volume', () => {
     const both = food({
       measures: [

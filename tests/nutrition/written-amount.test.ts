@@ -61,6 +61,7 @@ describe('amounts as recipes write them', () => {
     ['1/2 avocado', '1/2', 'avocado'],
     ['2 pears', '2', 'pears'],
     ['2 cut carrots', '2', 'cut carrots'],
+    ['2 ground beef patties', '2', 'ground beef patties'],
     ['2 olives, green', '2', 'olives, green'],
     ['12', '12', ''],
     ['2 constructor', '2', 'constructor'],
