@@ -36,8 +36,8 @@ export function writePage(
   const { context, elements, parentTree, resources } = shared;
   const owners: PDFRef[] = [];
   const annotations: PDFRef[] = [];
-  // The one place where the layout's y down becomes PDF's y up. SVG's miter limit comes with it.
-  let content = `1 0 0 -1 0 ${operand(page.height)} cm\n4 M\n`;
+  // The one place where the layout's y down becomes PDF's y up.
+  let content = `1 0 0 -1 0 ${operand(page.height)} cm\n`;
   for (const { head, items } of sequences(page.items)) {
     const order = shared.order++;
     if (head.kind === 'link') {
