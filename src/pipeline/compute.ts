@@ -38,7 +38,7 @@ const problem = problemsOf(computeCodes);
 /** Reads and computes every directive of a lesson, in the order of the text. */
 export function computeLesson(
   lesson: Lesson,
-  tables: Omit<ReadContext, 'report'>,
+  tables: Omit<ReadContext, 'report' | 'language' | 'level'>,
   report: Report,
 ): ComputedLesson {
   const kinds = new Map(DIRECTIVES.map((kind) => [kind.schema.name, kind]));

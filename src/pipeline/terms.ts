@@ -1,4 +1,5 @@
 import { type Say, sayFrom, type TermTable } from '../languages/index.js';
+import type { ReviewWords } from '../outputs/review/blocks.js';
 
 type Key =
   | 'handout'
@@ -28,7 +29,9 @@ type Key =
   | 'caution-title'
   | 'caution-title-more'
   | 'caution-say'
-  | 'audience';
+  | 'audience'
+  | 'notes-title'
+  | 'notes-cut';
 
 /** Words that pages print around a lesson's own. */
 const TERMS: TermTable<Key> = {
@@ -61,9 +64,44 @@ const TERMS: TermTable<Key> = {
     'caution-title-more': 'Before we start, part {part}',
     'caution-say': 'Read every line aloud, slowly. Say where people can ask in private.',
     audience: 'A talk for {audience}',
+    'notes-title': {
+      one: '{number}. {title} ({count} minute)',
+      other: '{number}. {title} ({count} minutes)',
+    },
+    'notes-cut': 'Leave this slide out when the talk is {minutes} minutes long.',
   },
 };
 
 export function pageTerms(language: string): Say<Key> {
   return sayFrom(TERMS, language);
+}
+
+/** Words of the review sheet, which is for editors. */
+const REVIEW: TermTable<keyof ReviewWords> = {
+  en: {
+    numbers: 'Every number',
+    cautions: 'Every caution',
+    problems: 'What the checks found',
+    number: 'Number',
+    shown: 'Shown as',
+    how: 'Worked out',
+    from: 'From',
+    caution: 'Caution',
+    words: 'As printed',
+    pulledBy: 'Pulled by',
+    toConfirm: 'Still to confirm',
+    unconfirmed: 'Not yet confirmed.',
+    problem: 'Found',
+    toDo: 'To do',
+    place: 'Where',
+    unrounded: 'not rounded',
+    notKnown: 'not known',
+    none: 'None.',
+  },
+};
+
+export function reviewTerms(language: string): ReviewWords {
+  const say = sayFrom(REVIEW, language);
+  const keys = Object.keys(REVIEW.en) as (keyof ReviewWords)[];
+  return Object.fromEntries(keys.map((key) => [key, say(key)])) as unknown as ReviewWords;
 }

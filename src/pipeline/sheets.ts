@@ -1,0 +1,256 @@
+import {
+  cautionBlock,
+  type Facts,
+  figureCautionBlocks,
+  type Output,
+  type Pulled,
+  reviewRows,
+  type Setting,
+  standingBlock,
+  standingLines,
+} from '../cautions/index.js';
+import type { Report } from '../diagnostics/index.js';
+import {
+  type Block,
+  type CautionBlock,
+  type Deck,
+  type Inline,
+  mapInlines,
+  type Sheet,
+} from '../document/index.js';
+import { direction, POLICIES } from '../languages/index.js';
+import { type HolderPart, type Part, select } from '../lesson/index.js';
+import { reviewBlocks } from '../outputs/review/blocks.js';
+import type { Level } from '../reading/index.js';
+import { isSource, sourceWords } from '../records/index.js';
+import { interpreterLine } from '../records/local/index.js';
+import type { ComputedLesson } from './compute.js';
+import { createSourceNumbers } from './sources.js';
+import { makeStamp } from './stamp.js';
+import type { Local, Tables } from './tables.js';
+import { pageTerms, reviewTerms } from './terms.js';
+import { createViewer, type ReadPicture, type Viewer } from './viewer.js';
+
+/** Everything that the sheets of one lesson in one language are made from. */
+export interface Desk {
+  readonly computed: ComputedLesson;
+  readonly facts: Facts;
+  readonly pulled: readonly Pulled[];
+  readonly tables: Tables;
+  readonly local: Local;
+  readonly language: string;
+  readonly on: string;
+  readonly readPicture: ReadPicture;
+}
+
+export type SheetKind = Sheet['kind'];
+
+/** Cautions print on these; the review sheet lists them in its own way. */
+const OUTPUT: Readonly<Record<SheetKind | 'slides', Output>> = {
+  handout: 'handout',
+  worksheet: 'worksheet',
+  key: 'key',
+  staff: 'staff',
+  review: 'staff',
+  notes: 'staff',
+  slides: 'slides',
+};
+
+export function settingFor(desk: Desk, kind: SheetKind | 'slides', level: Level): Setting {
+  const { tables, local, language, on } = desk;
+  return {
+    register: tables.register,
+    output: OUTPUT[kind],
+    level,
+    language,
+    on,
+    lines: local.lines,
+    country: local.site?.country ?? 'us',
+  };
+}
+
+export function viewerFor(desk: Desk, kind: SheetKind | 'slides', level: Level, report: Report): Viewer {
+  const setting = settingFor(desk, kind, level);
+  const where = kind === 'slides' ? 'slide' : kind === 'review' || kind === 'notes' ? 'staff' : kind;
+  const notes = (view: { readonly shows?: string }) =>
+    view.shows === undefined ? [] : figureCautionBlocks(desk.pulled, view.shows, setting, report);
+  return createViewer(
+    desk.computed,
+    { where, level, language: desk.language },
+    desk.readPicture,
+    notes,
+    report,
+  );
+}
+
+/** One sheet: the lesson's parts for this audience, with the cautions whole, sources and stamp. */
+export function makeSheet(
+  desk: Desk,
+  kind: 'handout' | 'worksheet' | 'key' | 'staff',
+  level: Level,
+  draft: boolean,
+  report: Report,
+): Sheet {
+  const viewer = viewerFor(desk, kind, level, report);
+  const output = kind === 'key' ? 'worksheet' : kind;
+  const all = viewer.blocks(withoutSlides(select(desk.computed.lesson, { level, output })));
+  const [message, body] = kind === 'handout' ? splitMessage(all) : [[], all];
+  const setting = settingFor(desk, kind, level);
+  const standing = standingBlock(standingLines(desk.pulled, desk.facts, setting), setting, report);
+  const cautions = cautionBlock(desk.pulled, setting, report);
+  return finish(desk, {
+    kind,
+    level,
+    message,
+    cautions,
+    blocks: [...(standing ? [standing] : []), ...body],
+    draft,
+  });
+}
+
+/** Speaker notes: a section for each slide with its minutes, what to do and what to say. */
+export function makeNotes(desk: Desk, deck: Deck, draft: boolean): Sheet {
+  const say = pageTerms(desk.language);
+  const blocks = deck.slides.flatMap((slide): Block[] => {
+    if (slide.say.length + slide.do.length === 0) return [];
+    const words = slide.title.map((inline) => inline.text).join('');
+    const title =
+      slide.minutes > 0
+        ? say('notes-title', { number: slide.number, title: words, count: slide.minutes })
+        : `${slide.number}. ${words}`;
+    return [
+      { kind: 'heading', level: 2, inlines: [{ text: title }] },
+      ...(slide.cut
+        ? [{ kind: 'paragraph' as const, inlines: [{ text: say('notes-cut', { minutes: slide.cut }) }] }]
+        : []),
+      ...labelled(say('do'), slide.do),
+      ...labelled(say('say'), slide.say),
+    ];
+  });
+  const none: CautionBlock = { lines: [], whoToAsk: '' };
+  return finish(desk, { kind: 'notes', level: 'staff', message: [], cautions: none, blocks, draft });
+}
+
+function labelled(word: string, blocks: readonly Block[]): Block[] {
+  const [first, ...rest] = blocks;
+  if (!first) return [];
+  const label: Inline = { text: `${word}: `, strong: true };
+  if (first.kind === 'paragraph') return [{ ...first, inlines: [label, ...first.inlines] }, ...rest];
+  return [{ kind: 'paragraph', inlines: [{ ...label, text: `${word}:` }] }, first, ...rest];
+}
+
+/** The review sheet: every number with its story, every caution with what pulled it, every problem. */
+export function makeReview(desk: Desk, draft: boolean, report: Report): Sheet {
+  const setting = (level: Level) => settingFor(desk, 'handout', level);
+  const levels: readonly Level[] = ['short', 'plain', 'fuller'];
+  const quiet: Report = { problems: [], add: () => {} };
+  const words = new Map(levels.map((level) => [level, cautionBlock(desk.pulled, setting(level), quiet)]));
+  const cautions = reviewRows(desk.pulled).map((row) => ({
+    id: row.id,
+    heading: row.title,
+    wordings: levels.flatMap((level) => {
+      const line = words.get(level)?.lines.find((l) => l.id === row.id);
+      return line ? [{ level, text: line.inlines.map((i) => i.text).join('') }] : [];
+    }),
+    pulledBy: [...new Set(row.reasons.map((reason) => reason.says))],
+    toConfirm: row.confirm,
+    ...(row.status === 'unconfirmed' ? {} : { confirmed: row.status }),
+  }));
+  const blocks = reviewBlocks({
+    numbers: desk.computed.numbers.all,
+    cautions,
+    problems: report.problems,
+    words: reviewTerms(desk.language),
+    sourceOf: (id) => {
+      const source = desk.tables.sources.find(id);
+      return isSource(source) ? sourceWords(source) : id;
+    },
+  });
+  const none: CautionBlock = { lines: [], whoToAsk: '' };
+  return finish(desk, { kind: 'review', level: 'staff', message: [], cautions: none, blocks, draft });
+}
+
+interface Body {
+  readonly kind: SheetKind;
+  readonly level: Level;
+  readonly message: readonly Inline[];
+  readonly cautions: CautionBlock;
+  readonly blocks: readonly Block[];
+  readonly draft: boolean;
+}
+
+function finish(desk: Desk, body: Body): Sheet {
+  const { lesson } = desk.computed;
+  const { language } = desk;
+  const numbers = createSourceNumbers(desk.tables.sources);
+  const message = numbers.number(body.message);
+  const blocks = mapInlines(body.blocks, numbers.number);
+  const dataDate = newestData(desk);
+  const interpreter = body.kind === 'handout' || body.kind === 'worksheet' ? interpreterOf(desk) : undefined;
+  const say = pageTerms(language);
+  const content = { title: lesson.front.title, message, cautions: body.cautions, blocks };
+  return {
+    kind: body.kind,
+    language,
+    direction: direction(language),
+    level: body.level,
+    title: lesson.front.title,
+    strip: stripOf(desk, body.kind),
+    emblem: lesson.front.emblem ?? 'bean-bowl',
+    message,
+    cautions: body.cautions,
+    blocks,
+    sources: numbers.list(),
+    ...(interpreter ? { interpreter } : {}),
+    stamp: makeStamp(lesson, {
+      kind: body.kind,
+      level: body.level,
+      language,
+      on: desk.on,
+      content,
+      draft: body.draft,
+      ...(dataDate ? { dataDate } : {}),
+    }),
+    words: { sources: say('sources'), key: say('key-mark') },
+  };
+}
+
+/** The newest date among the food records behind the numbers. */
+export function newestData(desk: Desk): string | undefined {
+  return desk.computed.numbers.all
+    .flatMap((number) => number.food?.date ?? [])
+    .toSorted()
+    .at(-1);
+}
+
+function interpreterOf({ local, language, on }: Desk): Sheet['interpreter'] | undefined {
+  return local.site ? interpreterLine(local.site, local.lines, language, on) : undefined;
+}
+
+function stripOf(desk: Desk, kind: SheetKind): Sheet['strip'] {
+  const { site } = desk.local;
+  const { month } = desk.computed.lesson.front;
+  const say = pageTerms(desk.language);
+  const what = say(kind);
+  const place = site?.hall.name ?? '';
+  const word = monthWordOf(month, desk.language);
+  if (!place) return { start: site?.name ?? '', end: what };
+  return {
+    start: site?.name ?? '',
+    end: word ? say('strip-month', { kind: what, month: word, place }) : say('strip', { kind: what, place }),
+  };
+}
+
+function monthWordOf(month: number | undefined, language: string): string | undefined {
+  return month === undefined ? undefined : POLICIES[language as keyof typeof POLICIES]?.months[month - 1];
+}
+
+/** The first paragraph under the title is the main message. */
+function splitMessage(blocks: readonly Block[]): readonly [readonly Inline[], readonly Block[]] {
+  const [first, ...rest] = blocks;
+  return first?.kind === 'paragraph' ? [first.inlines, rest] : [[], blocks];
+}
+
+function withoutSlides(parts: readonly Part[]): readonly Part[] {
+  return parts.filter((part) => !(part.kind === 'holder' && (part as HolderPart).name === 'slide'));
+}
