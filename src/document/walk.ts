@@ -46,9 +46,8 @@ export function numbersIn(blocks: readonly Block[]): string[] {
   };
   const figures = (list: readonly Block[]): void => {
     for (const block of list) {
-      if (block.kind === 'figure' && block.figure.kind === 'dot-lanes') {
-        for (const lane of block.figure.lanes) for (const dot of lane.dots) found.add(dot.number);
-      } else if (block.kind === 'quote') figures(block.blocks);
+      if (block.kind === 'figure') for (const id of block.figure.numbers) found.add(id);
+      else if (block.kind === 'quote') figures(block.blocks);
       else if (block.kind === 'list') for (const item of block.items) figures(item);
     }
   };

@@ -33,6 +33,8 @@ interface FigureBase {
   /** The directive's id, unique in the lesson. */
   readonly id: string;
   readonly alternative: Alternative;
+  /** Ids of all numbers that it shows or tells. */
+  readonly numbers: readonly string[];
   /** `shown` prints values; `blank` leaves them to the learner; `key` prints them as answers. */
   readonly mode: 'shown' | 'blank' | 'key';
 }

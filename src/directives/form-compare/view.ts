@@ -48,6 +48,7 @@ function figureOf(values: Values, computed: CompareResult, context: ViewContext)
         ...(look?.look ? { look: { from: look.look.from, to: look.letter, word: look.look.word } } : {}),
       };
     }),
+    numbers: mode === 'blank' ? [] : lanes.flatMap((lane) => lane.dots.map((dot) => dot.number)),
     alternative: alternative(values, lanes, context, mode === 'blank'),
   };
 }

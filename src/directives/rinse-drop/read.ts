@@ -5,7 +5,7 @@ import {
   type Food,
   parseAmount,
   parseBasis,
-  type RinseKind,
+  rinseKindOf,
 } from '../../nutrition/index.js';
 import { type Foods, isFood } from '../../records/index.js';
 import type { ReadContext } from '../contract.js';
@@ -28,7 +28,7 @@ export function read(part: DirectivePart, context: ReadContext): Values | undefi
     id: part.id,
     name: foodWords.value.split(',')[0]?.trim() ?? '',
     food: food.food,
-    kind: kindOf(food.food),
+    kind: rinseKindOf(food.food.name),
     label,
     basis: basis.value,
     treatment: TREATMENTS.find((t) => t === part.attributes.get('treatment')?.value) ?? 'drained and rinsed',
@@ -49,13 +49,6 @@ function cannedFood(
     .forms(words.split(',')[0]?.trim() ?? '')
     .find((food) => food.state.startsWith('canned'));
   return canned ? { ok: true, food: canned } : { ok: false, near: found.near };
-}
-
-/** Beans stand on the plate as protein or as starch; the studies measured them apart from vegetables. */
-function kindOf(food: Food): RinseKind | null {
-  if (food.plate.includes('protein') && food.plate.some((p) => p === 'grain or starch' || p === 'vegetable'))
-    return 'beans';
-  return food.plate.includes('vegetable') || food.plate.includes('grain or starch') ? 'vegetables' : null;
 }
 
 function readSodium(attribute: Attribute, { report }: ReadContext): Amount<'mg'> | undefined {

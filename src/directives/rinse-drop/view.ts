@@ -54,6 +54,9 @@ function figureOf(values: Values, computed: RinseResult, context: ViewContext): 
       },
     ],
     words: { sure: say('sure'), unsure: say('unsure'), gone: say('gone') },
+    numbers: (blank ? ['label', 'brick'] : ['label', 'after', 'drop', 'brick']).map(
+      (name) => `${values.id}.${name}`,
+    ),
     alternative: {
       label: say('label', { basis: values.basis.words, food: values.name }),
       reading: blank
