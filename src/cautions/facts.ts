@@ -1,5 +1,5 @@
 import type { Place } from '../diagnostics/index.js';
-import type { Contains } from '../nutrition/index.js';
+import type { Contains, FoodState } from '../nutrition/index.js';
 import type { Level } from '../reading/index.js';
 import type { Caution } from './register.js';
 
@@ -9,6 +9,7 @@ export interface FactFood {
     readonly name: string;
     readonly flags: readonly string[];
     readonly contains?: Readonly<Record<string, Contains>>;
+    readonly state?: FoodState;
   };
   readonly place?: Place;
   /** In a swap, the side that is put in. */
@@ -26,6 +27,11 @@ export interface DirectiveFacts {
   readonly nutrients: readonly string[];
   /** What it is set to, such as `diet` → `vegan`. */
   readonly settings?: Readonly<Record<string, readonly string[]>>;
+  /**
+   * What it fills into the slots of its notes, in the reader's language: `edition`, `date`, `shop` …
+   * `state` is worked out from the foods when it is not given.
+   */
+  readonly slots?: Readonly<Record<string, string>>;
 }
 
 /** Words that someone reads or hears. */
@@ -111,4 +117,6 @@ export interface Pulled {
   readonly reasons: readonly Reason[];
   /** The lesson's own words by level, where it rewords an entry of the register. */
   readonly reworded: Readonly<Partial<Record<Level, string>>>;
+  /** By id of a directive, what fills the slots beside its figure. */
+  readonly slots: Readonly<Record<string, Readonly<Record<string, string>>>>;
 }

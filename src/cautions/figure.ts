@@ -25,6 +25,18 @@ export function notesOf(pulled: readonly Pulled[], directive: string): readonly 
   );
 }
 
+function noteSentences(
+  pulled: readonly Pulled[],
+  directive: string,
+  setting: Setting,
+  report: Report,
+): readonly FigureSentence[] {
+  return notesOf(pulled, directive).map((p) => {
+    const slots = { ...setting.slots, ...p.slots[directive] };
+    return { inlines: wordsOf(p, { ...setting, slots }, report), cautions: [p.caution.id] };
+  });
+}
+
 /**
  * What stands beside a figure on paper: each note whole, then one pointer to the lines of the sheet's
  * block, such as `Stop, line 1.` and `Ask first, lines 1, 2, and 3.` Lines count from 1 in each heading.
@@ -35,10 +47,7 @@ export function figureCautions(
   setting: Setting,
   report: Report,
 ): readonly FigureSentence[] {
-  const notes = notesOf(pulled, directive).map((p) => ({
-    inlines: wordsOf(p, setting, report),
-    cautions: [p.caution.id],
-  }));
+  const notes = noteSentences(pulled, directive, setting, report);
   const pointer = pointerTo(pulled, directive, setting.language);
   return pointer ? [...notes, pointer] : notes;
 }
@@ -97,10 +106,7 @@ export function slideFigureCautions(
   setting: Setting,
   report: Report,
 ): SlideCautions {
-  const notes = notesOf(pulled, directive).map((p) => ({
-    inlines: wordsOf(p, setting, report),
-    cautions: [p.caution.id],
-  }));
+  const notes = noteSentences(pulled, directive, setting, report);
   const here = guarded(pulled, directive);
   const stops = here.filter((p) => p.caution.severity === 'stop');
   return {

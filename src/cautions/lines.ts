@@ -25,7 +25,14 @@ export function standingLines(pulled: readonly Pulled[], facts: Facts, setting: 
     if (before) return [before];
     const when = caution.facts[0]?.when;
     if (!when || !holds(when, pulled, facts, setting)) return [];
-    return [{ caution, reasons: [{ by: 'page', trigger: setting.output, says: caution.why }], reworded: {} }];
+    return [
+      {
+        caution,
+        reasons: [{ by: 'page', trigger: setting.output, says: caution.why }],
+        reworded: {},
+        slots: {},
+      },
+    ];
   });
   return [...lines, ...looseNotes(pulled, facts, setting.output)];
 }

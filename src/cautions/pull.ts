@@ -4,6 +4,7 @@ import { cautionProblem } from './codes.js';
 import { type Evidence, evidence } from './evaluate.js';
 import type { Facts, Pulled, Reason } from './facts.js';
 import type { Caution, Register } from './register.js';
+import { figureSlots } from './slots.js';
 
 /**
  * Every caution that a lesson pulls, in the order of the register with the lesson's own last, each
@@ -30,10 +31,11 @@ export function pull(register: Register, facts: Facts, report: Report): readonly
   // Last, since facts may ask what else is pulled.
   byFact(register, facts, reasons, add);
 
+  const slots = Object.fromEntries(facts.directives.map((d) => [d.id, figureSlots(d, facts.language)]));
   const inOrder = [...register.cautions, ...facts.own];
   return inOrder.flatMap((caution) => {
     const why = reasons.get(caution.id);
-    return why ? [{ caution, reasons: why, reworded: rewordings(caution, facts, report) }] : [];
+    return why ? [{ caution, reasons: why, reworded: rewordings(caution, facts, report), slots }] : [];
   });
 }
 

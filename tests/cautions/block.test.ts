@@ -23,6 +23,7 @@ import {
 } from '../../src/cautions/index.js';
 import { createReport } from '../../src/diagnostics/index.js';
 import type { Block, CautionBlock } from '../../src/document/index.js';
+import type { FoodState } from '../../src/nutrition/index.js';
 import { NO_LINES } from '../../src/records/local/index.js';
 import { BEANS, register, setting } from './register-files.js';
 
@@ -221,15 +222,28 @@ describe('beside a figure', () => {
     ]);
   });
 
-  it('fills the state of its food at the fuller level, and misses it when nobody hands it in', () => {
+  it('fills the state of its foods, and misses it when nobody knows it', () => {
     const report = createReport();
-    const say = (slots: Record<string, string>) =>
-      figureCautions(beans, 'q1', setting({ level: 'fuller', slots }), report)
+    const say = (states: readonly FoodState[], slots: Record<string, string> = {}) => {
+      const quiz = {
+        name: 'quiz',
+        id: 'q1',
+        nutrients: [],
+        foods: states.map((state) => ({ food: { name: 'beans', flags: [], state } })),
+        slots,
+      };
+      const found = pull(register, { ...NO_FACTS, directives: [quiz] }, createReport());
+      return figureCautions(found, 'q1', setting({ level: 'fuller' }), report)
         .map(text)
         .join(' ');
-    expect(say({ state: 'ready to eat' })).toContain('They are for food that is ready to eat.');
+    };
+    expect(say(['cooked', 'canned, drained'])).toContain('They are for food that is ready to eat.');
+    expect(say(['dry'])).toContain('They are for food that is dry.');
+    expect(say(['dry'], { state: 'as the bag has it' })).toContain(
+      'They are for food that is as the bag has it.',
+    );
     expect(report.problems).toEqual([]);
-    say({});
+    say([]);
     expect(report.problems).toMatchObject([{ code: 'cautions/slot' }]);
   });
 
