@@ -49,8 +49,13 @@ export type Picture =
 export interface Choice {
   readonly letter: string;
   readonly inlines: readonly Inline[];
-  /** On the key: whether this is the answer, its value as printed and why. */
-  readonly key?: { readonly right: boolean; readonly value: string; readonly why: string };
+  /** On the key: whether this is the answer, its value as printed, the value's number, and why. */
+  readonly key?: {
+    readonly right: boolean;
+    readonly value: string;
+    readonly number?: string;
+    readonly why: string;
+  };
 }
 
 /**

@@ -20,6 +20,8 @@ export interface CautionBlock {
   readonly lines: readonly CautionLine[];
   /** "your doctor, nurse or pharmacist", under the word Ask first. */
   readonly whoToAsk: string;
+  /** Standard lines that are for everybody (what the page is for, when to call for help), at the foot of the block. */
+  readonly standing?: { readonly inlines: readonly Inline[]; readonly cautions: readonly string[] };
 }
 
 /** What every page prints about itself. */

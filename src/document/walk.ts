@@ -37,7 +37,7 @@ function mapBlock(block: Block, change: Change): Block {
   }
 }
 
-/** Every number that blocks show in running text or in a figure, each id once, in reading order. */
+/** Every number that blocks show in running text, in a figure or on a key, each id once, in reading order. */
 export function numbersIn(blocks: readonly Block[]): string[] {
   const found = new Set<string>();
   const collect: Change = (inlines) => {

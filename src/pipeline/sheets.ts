@@ -1,13 +1,14 @@
 import {
   cautionBlock,
   type Facts,
+  type FigureSentence,
   figureCautionBlocks,
   type Output,
   type Pulled,
   reviewRows,
   type Setting,
-  standingBlock,
   standingLines,
+  standingSentences,
 } from '../cautions/index.js';
 import type { Report } from '../diagnostics/index.js';
 import {
@@ -73,7 +74,7 @@ export function viewerFor(desk: Desk, kind: SheetKind | 'slides', level: Level, 
   const setting = settingFor(desk, kind, level);
   const where = kind === 'slides' ? 'slide' : kind === 'review' || kind === 'notes' ? 'staff' : kind;
   const notes = (view: { readonly shows?: string }) =>
-    view.shows === undefined ? [] : figureCautionBlocks(desk.pulled, view.shows, setting, report);
+    view.shows === undefined ? [] : oneNote(figureCautionBlocks(desk.pulled, view.shows, setting, report));
   return createViewer(
     desk.computed,
     { where, level, language: desk.language },
@@ -81,6 +82,21 @@ export function viewerFor(desk: Desk, kind: SheetKind | 'slides', level: Level, 
     notes,
     report,
   );
+}
+
+/** Notes and pointer of one figure run on in one line of thought: each sentence stays whole. */
+function oneNote(blocks: readonly Block[]): Block[] {
+  const notes = blocks.filter((block) => block.kind === 'figure-caution');
+  if (notes.length === 0) return [];
+  return [{ kind: 'figure-caution', ...runOn(notes) }];
+}
+
+/** Sentences as one run of text, a space between them. */
+function runOn(sentences: readonly FigureSentence[]): FigureSentence {
+  return {
+    inlines: sentences.flatMap((s, index) => (index > 0 ? [{ text: ' ' }, ...s.inlines] : s.inlines)),
+    cautions: sentences.flatMap((s) => s.cautions),
+  };
 }
 
 /** One sheet: the lesson's parts for this audience, with the cautions whole, sources and stamp. */
@@ -96,14 +112,14 @@ export function makeSheet(
   const all = viewer.blocks(withoutSlides(select(desk.computed.lesson, { level, output })));
   const [message, body] = kind === 'handout' ? splitMessage(all) : [[], all];
   const setting = settingFor(desk, kind, level);
-  const standing = standingBlock(standingLines(desk.pulled, desk.facts, setting), setting, report);
-  const cautions = cautionBlock(desk.pulled, setting, report);
+  const lines = standingSentences(standingLines(desk.pulled, desk.facts, setting), setting, report);
+  const cautions = { ...cautionBlock(desk.pulled, setting, report), standing: runOn(lines) };
   return finish(desk, {
     kind,
     level,
     message,
     cautions,
-    blocks: [...(standing ? [standing] : []), ...body],
+    blocks: body,
     draft,
   });
 }

@@ -1,4 +1,4 @@
-import type { CautionHeading, CautionLine } from '../../document/index.js';
+import type { CautionHeading, CautionLine, Inline } from '../../document/index.js';
 import { BREAK, type Desk, type PaperBox } from '../desk.js';
 import { addArtifact, type PageDraft } from '../pen.js';
 import { mm, SPACE } from '../tokens.js';
@@ -27,7 +27,11 @@ const BELOW_TAB = mm(1.4);
  */
 export function cautionBoxes(desk: Desk, before: number): PaperBox[] {
   const groups = ORDER.map((heading) => desk.sheet.cautions.lines.filter((line) => line.heading === heading));
-  const panels = groups.filter((lines) => lines.length > 0).map((lines) => layPanel(desk, lines));
+  const { standing } = desk.sheet.cautions;
+  const panels = [
+    ...groups.filter((lines) => lines.length > 0).map((lines) => layPanel(desk, lines)),
+    ...(standing && standing.inlines.length > 0 ? [layFoot(desk, standing.inlines)] : []),
+  ];
   if (panels.length === 0) return [];
   const overlap = desk.pen.strokes.line;
   const height = panels.reduce((sum, panel) => sum + panel.height, 0) - (panels.length - 1) * overlap;
@@ -106,6 +110,27 @@ function layPanel(desk: Desk, lines: readonly CautionLine[]) {
       if (who) paintText(page, pen, who, x, top + tab + WHO_SPACE);
       let y = top + PAD_TOP;
       for (const text of texts) y = paintText(page, pen, text, grid.axis, y) + SPACE.betweenCautions;
+    },
+  };
+}
+
+/** The lines for everybody: no bar and no word, over the whole measure, at the same size. */
+function layFoot(desk: Desk, inlines: readonly Inline[]) {
+  const { tree, set, type, pen, grid } = desk;
+  const { colors, strokes } = pen;
+  const node = tree.add(tree.root, 'P');
+  const width = grid.measure - 2 * PAD_END;
+  const text = set.inlines(node, inlines, { width, role: type.caution });
+  const height = PAD_TOP + text.height + PAD_BOTTOM;
+  return {
+    height,
+    paint(page: PageDraft, top: number) {
+      const half = strokes.line / 2;
+      const frame = { fill: colors.paper, stroke: { color: colors.ink, width: strokes.line } };
+      addArtifact(page, 'background', [
+        pen.rect(grid.side + half, top + half, grid.measure - strokes.line, height - strokes.line, frame),
+      ]);
+      paintText(page, pen, text, grid.side + PAD_END, top + PAD_TOP);
     },
   };
 }
