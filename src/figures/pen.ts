@@ -56,6 +56,7 @@ export interface Pen {
   readonly palette: Palette;
   readonly width: number;
   readonly rtl: boolean;
+  readonly ink: Ink;
   /** The height is given and not found (slides). */
   readonly fixed: boolean;
   readonly marks: readonly Mark[];
@@ -68,6 +69,8 @@ export interface Pen {
   hatch(x: number, y: number, width: number, height: number): void;
   /** Marks made for a middle at 0, 0, put at a place. */
   place(x: number, y: number, marks: readonly Mark[]): void;
+  /** Marks made for a left edge at 0 and a given width, put so that they start at x. */
+  placeWide(x: number, width: number, y: number, marks: readonly Mark[]): void;
   set(text: string | readonly Span<TextInk>[], words: Words): SetLine<TextInk>;
   put(line: Line<TextInk>, x: number, baseline: number, anchor?: Anchor): void;
   paragraph(text: string, words: Words, width: number, options?: ParagraphLook): Paragraph<TextInk>;
@@ -139,6 +142,7 @@ export function createPen(options: PenOptions): Pen {
     palette,
     width,
     rtl,
+    ink,
     fixed: medium === 'screen',
     marks,
     taken,
@@ -160,6 +164,8 @@ export function createPen(options: PenOptions): Pen {
       marks.push(hatchMark(box, { medium, color: palette.ink, mirrored: rtl }));
     },
     place: (x, y, placed) => void marks.push({ kind: 'group', at: [1, 0, 0, 1, at(x), y], marks: placed }),
+    placeWide: (x, wide, y, placed) =>
+      void marks.push({ kind: 'group', at: [1, 0, 0, 1, left(x, wide), y], marks: placed }),
     set: (text, words) => {
       const line = setLine(fonts, typeof text === 'string' ? [spanOf(text, words)] : text, styleOf(words));
       missing.push(...line.missing);

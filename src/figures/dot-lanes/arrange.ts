@@ -62,6 +62,8 @@ export interface LanePoint {
   readonly x: number;
   /** Of its value as printed. */
   readonly width: number;
+  /** Half of what stands there, where that is not one dot of the usual radius. */
+  readonly half?: number;
 }
 
 export interface LaneRoom {
@@ -91,10 +93,10 @@ export interface LanePlace {
  */
 export function arrangeLane(points: readonly LanePoint[], room: LaneRoom): readonly LanePlace[] | undefined {
   const hung = new Set<number>();
-  let last = Number.NEGATIVE_INFINITY;
-  for (const [i, { x }] of points.entries()) {
-    if (x - last < 2 * room.radius + room.apart) hung.add(i);
-    else last = x;
+  let edge = Number.NEGATIVE_INFINITY;
+  for (const [i, { x, half = room.radius }] of points.entries()) {
+    if (x - half < edge + room.apart) hung.add(i);
+    else edge = x + half;
   }
   for (;;) {
     const top = points.map((p, i) => ({ ...p, i })).filter(({ i }) => !hung.has(i));
@@ -131,14 +133,17 @@ function hangAt(
   hung: readonly number[],
   room: LaneRoom,
 ): ReadonlyMap<number, LanePlace> | undefined {
-  const { radius, beside, gap, low, high } = room;
+  const { beside, gap, low, high } = room;
   const places = new Map<number, LanePlace>();
   const dots: Span[][] = [];
   const values: Span[][] = [];
   const clash = (spans: readonly Span[] | undefined, from: number, to: number, keep: number) =>
     (spans ?? []).some((s) => from < s.to + keep && s.from < to + keep);
   for (const i of side === 'end' ? [...hung].reverse() : hung) {
-    const { x, width } = points[i] ?? { x: 0, width: 0 };
+    const point = points[i];
+    if (!point) continue;
+    const { x, width } = point;
+    const radius = point.half ?? room.radius;
     const from = side === 'end' ? x + radius + beside : x - radius - beside - width;
     const to = from + width;
     if (from < low || to > high) return undefined;

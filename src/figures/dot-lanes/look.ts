@@ -1,122 +1,127 @@
-import { mm } from '../geometry.js';
+import type { Line } from '../../text/index.js';
+import { drawArrow } from '../arrow.js';
+import type { TextInk } from '../drawing.js';
 import type { Pen } from '../pen.js';
 import type { Lane } from '../spec.js';
-import { CAP_HEIGHT, paperLines, VALUE_GAP } from '../tokens.js';
-import type { LaneFrame, PlacedDot } from './lane.js';
+import { CAP_HEIGHT } from '../tokens.js';
+import type { AlongLane, LaneFrame, LookSizes, PlacedDot } from './lane.js';
 
-const CLEAR = mm(1);
-const HEAD = mm(2.8);
-const SHORTEST = HEAD + mm(1.2);
-
-/** An arrow with a solid head, its point at `to`. */
-export function drawArrow(pen: Pen, from: number, to: number, y: number, head: number, width: number): void {
-  const d = to > from ? 1 : -1;
-  const color = pen.palette.accent;
-  pen.line(from, y, to - d * head * 0.8, y, { edge: color, width });
-  pen.poly(
-    [
-      [to, y],
-      [to - d * head, y - head * 0.62],
-      [to - d * head, y + head * 0.62],
-    ],
-    { fill: color },
-    true,
-  );
-}
+/** Arrows shorter than so many heads have no shaft to speak of. */
+const SHORTEST = 1.4;
 
 /**
- * The one move worth seeing: an arrow in the lane from dot to dot with its word. Where the dots are
- * too near for an arrow, a bracket joins them from below. The word stands between the two values, or
- * under the lane. Returns the y of the lane's lower edge.
+ * How the one move worth seeing is shown: an arrow in the lane from dot to dot, or a bracket from
+ * below where they stand too near, with its word between the two values or under the lane; where one
+ * of the two hangs, the word stands after its value. `bad` when there is no free place for the word.
  */
-export function drawLook(
+export interface LookPlan {
+  readonly word: Line<TextInk>;
+  readonly sign: 'arrow' | 'bracket' | 'none';
+  readonly from: number;
+  readonly to: number;
+  readonly place: 'between' | 'under' | 'beside';
+  /** Middle of the word. */
+  readonly middle: number;
+  /** How far it all reaches below the edge of the track. */
+  readonly depth: number;
+  readonly bad: boolean;
+}
+
+export function planLook(
+  pen: Pen,
   lane: Lane,
-  placed: readonly PlacedDot[],
-  frame: LaneFrame,
-  reject: (words: string) => void,
-): number {
-  const { sheet, radius, trackY, trackHeight } = frame;
-  const edge = trackY + trackHeight / 2;
+  dots: readonly AlongLane[],
+  sizes: LookSizes,
+  room: { readonly start: number; readonly end: number },
+): LookPlan | undefined {
   const look = lane.look;
-  const from = placed.find((p) => p.dot.letter === look?.from);
-  const to = placed.find((p) => p.dot.letter === look?.to);
-  if (!look || !from || !to) return edge;
-  const { pen, type } = sheet;
-  const word = pen.set(look.word, { ...type.label, weight: 700, color: pen.palette.accent });
+  const from = dots.find((p) => p.dot.letter === look?.from);
+  const to = dots.find((p) => p.dot.letter === look?.to);
+  if (!look || !from || !to || from === to) return undefined;
+  const word = pen.set(look.word, { ...sizes.label, weight: 700, color: pen.palette.accent });
+  const common = { word, from: from.x, to: to.x };
   const hung = [from, to].filter((p) => p.tier > 0);
-  if (hung.length > 0) {
-    // The pair hangs; the word follows the value that hangs lowest.
-    const last = hung.reduce((a, b) => (a.tier > b.tier ? a : b));
-    const start = last.valueMiddle + last.valueWidth / 2 + VALUE_GAP.paper;
-    if (last.valueMiddle > last.x && start + word.width <= frame.end) {
-      pen.put(word, start, last.baseline);
-      return edge;
-    }
-  } else {
-    const [a, b] = [Math.min(from.x, to.x), Math.max(from.x, to.x)];
-    const room = b - a - 2 * radius - 2 * CLEAR;
-    const d = to.x > from.x ? 1 : -1;
-    const arrow = room >= SHORTEST;
-    if (arrow) {
-      const reach = radius + CLEAR;
-      pen.rect(a + radius, trackY - mm(2.3), b - a - 2 * radius, mm(4.6), { fill: pen.palette.tint });
-      drawArrow(pen, from.x + d * reach, to.x - d * reach, trackY, HEAD, paperLines.bold);
-      const middle = between(placed, a, b, word.width);
-      if (middle !== undefined) {
-        pen.put(word, middle, frame.valueBaseline, 'middle');
-        return edge;
-      }
-    }
-    return under(lane, placed, frame, word, arrow, reject);
-  }
-  reject(look.word);
-  return edge;
+  if (hung.length > 0)
+    return { ...common, sign: 'none', place: 'beside', depth: 0, ...beside(hung, word, sizes, room) };
+  const [a, b] = [Math.min(from.x, to.x), Math.max(from.x, to.x)];
+  const arrow = b - a - 2 * sizes.radius - 2 * sizes.clear >= SHORTEST * sizes.head;
+  const middle = arrow ? between(dots, a, b, word.width, sizes.gap) : undefined;
+  if (middle !== undefined)
+    return { ...common, sign: 'arrow', place: 'between', middle, depth: 0, bad: false };
+  const sign = arrow ? 'arrow' : 'bracket';
+  const low = Math.min(Math.max((a + b) / 2, word.width / 2), room.end - word.width / 2);
+  const meets = dots.some((p) => {
+    if (p.tier === 0) return false;
+    const left = Math.min(p.x - sizes.radius, p.valueMiddle - p.valueWidth / 2);
+    const right = Math.max(p.x + sizes.radius, p.valueMiddle + p.valueWidth / 2);
+    return left < low + word.width / 2 + sizes.gap && low - word.width / 2 < right + sizes.gap;
+  });
+  return { ...common, sign, place: 'under', middle: low, depth: underDepth(sizes, sign), bad: meets };
+}
+
+/** After the lowest value of the pair, on the side away from its dot. */
+function beside(
+  hung: readonly AlongLane[],
+  word: Line<TextInk>,
+  { gap }: LookSizes,
+  room: { start: number; end: number },
+) {
+  const last = hung.reduce((a, b) => (a.tier > b.tier ? a : b));
+  const away = last.valueWidth / 2 + gap + word.width / 2;
+  const middle = last.valueMiddle > last.x ? last.valueMiddle + away : last.valueMiddle - away;
+  return { middle, bad: middle + word.width / 2 > room.end || middle - word.width / 2 < room.start };
 }
 
 /** The middle of the free stretch of the value line over the arrow, when the word fits into it. */
-function between(placed: readonly PlacedDot[], a: number, b: number, width: number): number | undefined {
+function between(
+  dots: readonly AlongLane[],
+  a: number,
+  b: number,
+  width: number,
+  gap: number,
+): number | undefined {
   let [low, high] = [a, b];
-  for (const { tier, valueMiddle, valueWidth } of placed) {
+  for (const { tier, valueMiddle, valueWidth } of dots) {
     if (tier > 0) continue;
-    const [left, right] = [valueMiddle - valueWidth / 2, valueMiddle + valueWidth / 2];
-    if ((left + right) / 2 <= (a + b) / 2) low = Math.max(low, right + VALUE_GAP.paper);
-    else high = Math.min(high, left - VALUE_GAP.paper);
+    if (valueMiddle <= (a + b) / 2) low = Math.max(low, valueMiddle + valueWidth / 2 + gap);
+    else high = Math.min(high, valueMiddle - valueWidth / 2 - gap);
   }
   return high - low >= width ? (low + high) / 2 : undefined;
 }
 
-/** The word under the lane: below the arrow, or below a bracket where there is no room for an arrow. */
-function under(
-  lane: Lane,
-  placed: readonly PlacedDot[],
-  frame: LaneFrame,
-  word: ReturnType<Pen['set']>,
-  arrow: boolean,
-  reject: (words: string) => void,
-): number {
-  const { sheet, trackY, trackHeight } = frame;
-  const { pen, type } = sheet;
-  const xs = placed
-    .filter((p) => p.dot.letter === lane.look?.from || p.dot.letter === lane.look?.to)
-    .map((p) => p.x);
-  const [a, b] = [Math.min(...xs), Math.max(...xs)];
-  let y = trackY + trackHeight / 2 + mm(0.8);
-  const middle = Math.min(Math.max((a + b) / 2, word.width / 2), frame.end - word.width / 2);
-  const stands = placed.some((p) => p.tier > 0 && Math.abs(p.x - middle) < word.width + p.valueWidth);
-  if (stands) reject(lane.look?.word ?? '');
-  if (!arrow) {
+const bracketDepth = ({ head, line }: LookSizes) => 2 * line + head * 0.5;
+const wordTop = ({ label }: LookSizes) => label.size * (CAP_HEIGHT + 0.14);
+
+function underDepth(sizes: LookSizes, sign: LookPlan['sign']): number {
+  const top = sign === 'bracket' ? bracketDepth(sizes) : sizes.line;
+  return top + wordTop(sizes) + sizes.label.size * 0.22;
+}
+
+/** Draws what was planned; the dots come on top of it. */
+export function drawLook(plan: LookPlan, frame: LaneFrame, dots: readonly PlacedDot[]): void {
+  const { pen, sizes, trackY, edge } = frame;
+  const { radius, clear, head, line } = sizes;
+  const [a, b] = [Math.min(plan.from, plan.to), Math.max(plan.from, plan.to)];
+  if (plan.sign === 'arrow') {
+    const half = line * 0.8;
+    pen.rect(a + radius, trackY - half, b - a - 2 * radius, 2 * half, { fill: frame.ground });
+    const reach = (radius + clear) * Math.sign(plan.to - plan.from);
+    drawArrow(pen, { from: plan.from + reach, to: plan.to - reach, y: trackY, head, width: line });
+  }
+  if (plan.sign === 'bracket') {
+    const [top, foot] = [edge + line, edge + line + head * 0.5];
     pen.poly(
       [
-        [a, y],
-        [a, y + mm(1.6)],
-        [b, y + mm(1.6)],
-        [b, y],
+        [a, top],
+        [a, foot],
+        [b, foot],
+        [b, top],
       ],
-      { edge: pen.palette.accent, width: paperLines.bold },
+      { edge: pen.palette.accent, width: line },
     );
-    y += mm(2.6);
   }
-  const baseline = y + mm(0.6) + type.label.size * CAP_HEIGHT;
-  pen.put(word, middle, baseline, 'middle');
-  return baseline + type.label.size * 0.22;
+  const under = edge + (plan.sign === 'bracket' ? bracketDepth(sizes) : line) + wordTop(sizes);
+  const hung = dots.reduce((y, d) => (d.tier > 0 ? Math.max(y, d.baseline) : y), frame.valueBaseline);
+  const baseline = { between: frame.valueBaseline, under, beside: hung }[plan.place];
+  pen.put(plan.word, plan.middle, baseline, 'middle');
 }

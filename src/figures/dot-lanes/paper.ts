@@ -2,15 +2,15 @@ import type { Problem } from '../../diagnostics/index.js';
 import { letterDot } from '../disc.js';
 import { mm } from '../geometry.js';
 import type { Drawn, DrawOptions } from '../options.js';
-import { figureProblem } from '../problems.js';
 import { drawNames } from '../row-names.js';
-import { createSheet, finish, outside } from '../sheet.js';
+import { createSheet, finish, outside, type Sheet } from '../sheet.js';
 import type { DotLanes, Lane, LaneDot } from '../spec.js';
 import { CAP_HEIGHT, dashes, paperLines, VALUE_GAP } from '../tokens.js';
 import { arrangeLane, scaleEnd } from './arrange.js';
-import type { LaneFrame, PlacedDot } from './lane.js';
+import { type KnownDot, knownDots } from './known.js';
+import type { LaneFrame, LookSizes, PlacedDot } from './lane.js';
 import { drawLegend } from './legend.js';
-import { drawLook } from './look.js';
+import { drawLook, planLook } from './look.js';
 
 const APART = mm(0.5);
 const HANG = mm(0.9);
@@ -29,6 +29,14 @@ export function drawLanesOnPaper(spec: DotLanes, options: DrawOptions): Drawn {
   const problems: Problem[] = [];
   const radius = RADIUS[options.level];
   const tight = options.level === 'fuller';
+  const sizes: LookSizes = {
+    radius,
+    label: type.label,
+    gap: VALUE_GAP.paper,
+    clear: mm(1),
+    head: mm(2.8),
+    line: paperLines.bold,
+  };
   let y = drawLegend(sheet, spec.rows, radius, 0, (words) => problems.push(outside(spec.id, words)));
   y += big ? mm(6) : mm(4);
   // Without a rail each name must stand nearer to its own lane than to the one above.
@@ -51,17 +59,18 @@ export function drawLanesOnPaper(spec: DotLanes, options: DrawOptions): Drawn {
       : y + names.height;
     const trackY = laneTop + above + (tight ? mm(0.6) : mm(1.1)) + radius;
     const frame: LaneFrame = {
-      sheet,
-      radius,
+      pen,
+      sizes,
       trackY,
-      trackHeight,
+      edge: trackY + trackHeight / 2,
       start: sheet.axis > 0 ? sheet.axis : radius,
       end: pen.width - 0.03,
       valueBaseline: laneTop + above - type.value.size * 0.08,
+      ground: pen.palette.tint,
     };
     names.put(sheet.rail ? trackY : y);
-    drawTrack(frame, spec.mode === 'blank', lane);
-    const low = spec.mode === 'blank' ? trackY + trackHeight / 2 : drawDots(spec, lane, frame, problems);
+    drawTrack(sheet, frame, spec.mode === 'blank', lane);
+    const low = spec.mode === 'blank' ? frame.edge : drawDots(sheet, spec, lane, frame, problems);
     railBottom = sheet.rail ? trackY + names.below : low;
     bottom = Math.max(low, railBottom);
     y = low + gap;
@@ -70,12 +79,10 @@ export function drawLanesOnPaper(spec: DotLanes, options: DrawOptions): Drawn {
 }
 
 /** The lane itself, from its zero. On a blank sheet it is an outline to draw into. */
-function drawTrack(
-  { sheet, trackY: y, trackHeight: height, radius, start, end }: LaneFrame,
-  blank: boolean,
-  lane: Lane,
-) {
-  const { pen } = sheet;
+function drawTrack(sheet: Sheet, frame: LaneFrame, blank: boolean, lane: Lane): void {
+  const { pen, trackY: y, start, end } = frame;
+  const { radius } = frame.sizes;
+  const height = 2 * (frame.edge - y);
   const { palette } = pen;
   const top = y - height / 2;
   if (blank) {
@@ -103,8 +110,9 @@ function drawTrack(
 }
 
 /** Dots, values, what is not known and where to look. Returns the y of the lane's lower edge. */
-function drawDots(spec: DotLanes, lane: Lane, frame: LaneFrame, problems: Problem[]): number {
-  const { sheet, radius, trackY, trackHeight, start, end } = frame;
+function drawDots(sheet: Sheet, spec: DotLanes, lane: Lane, frame: LaneFrame, problems: Problem[]): number {
+  const { trackY, edge, start, end } = frame;
+  const { radius } = frame.sizes;
   const { pen, type } = sheet;
   const unknown = lane.dots.filter((d) => d.value === null);
   const known = knownDots(spec.id, lane, problems);
@@ -140,18 +148,19 @@ function drawDots(spec: DotLanes, lane: Lane, frame: LaneFrame, problems: Proble
   );
   if (!places) {
     problems.push(outside(spec.id, `${lane.name}: ${sorted.map(({ dot }) => dot.text).join(', ')}`));
-    return trackY + trackHeight / 2;
+    return edge;
   }
   const placed = sorted.map(({ dot, x }, i): PlacedDot => {
     const { tier, middle } = places[i] ?? { tier: 0, middle: x };
-    const y =
-      tier === 0 ? trackY : trackY + trackHeight / 2 + HANG + radius + (tier - 1) * (2 * radius + HANG);
+    const y = tier === 0 ? trackY : edge + HANG + radius + (tier - 1) * (2 * radius + HANG);
     const baseline = tier === 0 ? frame.valueBaseline : y + (type.value.size * CAP_HEIGHT) / 2;
     return { dot, x, y, tier, valueMiddle: middle, valueWidth: widthOf(dot), baseline };
   });
   for (const dot of placed)
     if (dot.tier > 0) pen.line(dot.x, trackY, dot.x, dot.y, { width: paperLines.firm });
-  const low = drawLook(lane, placed, frame, (message) => problems.push(outside(spec.id, message)));
+  const look = planLook(pen, lane, placed, frame.sizes, frame);
+  if (look?.bad) problems.push(outside(spec.id, look.word.text));
+  if (look) drawLook(look, frame, placed);
   // The lowest first: a stem passes behind the dots above it.
   for (const dot of [...placed].sort((a, b) => b.tier - a.tier)) {
     const hot = lane.look?.to === dot.dot.letter;
@@ -165,46 +174,23 @@ function drawDots(spec: DotLanes, lane: Lane, frame: LaneFrame, problems: Proble
     });
   }
   for (const [i, dot] of placed.entries()) {
-    if (plate > 0) drawPlate(frame, dot, plate);
+    if (plate > 0) drawPlate(sheet, dot, plate);
     const known = sorted[i]?.dot;
     const line = known && lines.get(known);
     if (line) pen.put(line, dot.valueMiddle, dot.baseline, 'middle');
   }
-  for (const [k, dot] of unknown.entries()) drawUnknown(frame, dot, rings[k] ?? end);
+  for (const [k, dot] of unknown.entries()) drawUnknown(sheet, frame, dot, rings[k] ?? end);
   const said = words[0];
   if (said) pen.put(said, end, frame.valueBaseline, 'end');
   if (words.some((w) => w.text !== said?.text))
     problems.push(outside(spec.id, `${lane.name}: ${unknown.map((d) => d.text).join(', ')}`));
   const tiers = Math.max(0, ...placed.map((d) => d.tier));
   const hanging = tiers === 0 ? 0 : tiers * (2 * radius + HANG);
-  return Math.max(low, trackY + trackHeight / 2 + hanging);
-}
-
-type KnownDot = LaneDot & { readonly value: number };
-
-/** Dots that have a place; one that lies below zero or is no number is a problem. */
-export function knownDots(id: string, lane: Lane, problems: Problem[]): KnownDot[] {
-  return lane.dots.flatMap((dot): KnownDot[] => {
-    const { value } = dot;
-    if (value === null) return [];
-    if (Number.isFinite(value) && value >= 0) return [{ ...dot, value }];
-    problems.push(
-      figureProblem(
-        'figures/not-drawable',
-        `In figure “${id}”, ${dot.letter} has ${value} on “${lane.name}”.`,
-        {
-          hint: 'A lane starts at zero. Say what is not known as not known.',
-          actual: String(value),
-        },
-      ),
-    );
-    return [];
-  });
+  return edge + Math.max(hanging, look?.depth ?? 0);
 }
 
 /** On the key a value is an answer: on tint, with an outline. */
-function drawPlate({ sheet }: LaneFrame, dot: PlacedDot, pad: number): void {
-  const { pen, type } = sheet;
+function drawPlate({ pen, type }: Sheet, dot: PlacedDot, pad: number): void {
   const cap = type.value.size * CAP_HEIGHT;
   const inset = pad - mm(1.1);
   pen.rect(
@@ -217,12 +203,11 @@ function drawPlate({ sheet }: LaneFrame, dot: PlacedDot, pad: number): void {
 }
 
 /** A dashed ring at the far end: somewhere, and nobody measured where. Never at zero. */
-function drawUnknown({ sheet, radius, trackY }: LaneFrame, dot: LaneDot, x: number): void {
-  const { pen, type } = sheet;
+function drawUnknown({ pen, type }: Sheet, { sizes, trackY }: LaneFrame, dot: LaneDot, x: number): void {
   letterDot(pen, {
     x,
     y: trackY,
-    radius,
+    radius: sizes.radius,
     letter: dot.letter,
     size: type.value.size,
     fill: pen.palette.paper,

@@ -101,10 +101,12 @@ function draw(name: string, [x, y, turn]: Place, size: number, one: boolean): st
 
 const isSmall = (name: string) => (info(name).size ?? 1) < 0.8;
 
+/** Four, lying as they fell: two over one would look like a face. */
 const FEW: readonly Place[] = [
-  [-4, -1.7, -35],
-  [3.6, -2.4, 30],
-  [0.6, 3, -8],
+  [-4.3, -1.9, 58],
+  [1.8, -3.4, -14],
+  [-1.7, 2.9, 12],
+  [4.7, 1.6, 104],
 ];
 const FEW_SMALL: readonly Place[] = [
   [-4.4, -1, 0],
@@ -118,8 +120,9 @@ const FEW_SMALL: readonly Place[] = [
 
 /** A few seeds around a middle, as on a label or in a window. */
 export function fewSeeds(name: string, x: number, y: number, size: number, one: boolean): string {
+  const own = isSmall(name) ? size : size * 0.86;
   return (isSmall(name) ? FEW_SMALL : FEW)
-    .map(([dx, dy, turn]) => draw(name, [x + dx * size, y + dy * size, turn], size, one))
+    .map(([dx, dy, turn]) => draw(name, [x + dx * size, y + dy * size, turn], own, one))
     .join('');
 }
 
