@@ -1,7 +1,7 @@
 // Contract
 
 import type { Place } from '../diagnostics/index.js';
-import type { FigureSpec, Mark, Raster } from '../figures/index.js';
+import type { FigureSpec, Mark, Raster, SignName } from '../figures/index.js';
 
 /** A stretch of text with one look. Flat on purpose: no nesting, so that no output can lose a part. */
 export interface Inline {
@@ -49,6 +49,8 @@ export type Picture =
 export interface Choice {
   readonly letter: string;
   readonly inlines: readonly Inline[];
+  /** Drawing of the option's form, for the screen. */
+  readonly sign?: SignName;
   /** On the key: whether this is the answer, its value as printed, the value's number, and why. */
   readonly key?: {
     readonly right: boolean;

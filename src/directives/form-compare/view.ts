@@ -1,7 +1,7 @@
 import type { Block, Inline } from '../../document/index.js';
-import type { DotLanes, Lane, SignName } from '../../figures/index.js';
-import type { Food } from '../../nutrition/index.js';
+import type { DotLanes, Lane } from '../../figures/index.js';
 import type { View, ViewContext } from '../contract.js';
+import { signOf } from '../sign.js';
 import { capital, citeList } from '../words.js';
 import type { CompareResult } from './compute.js';
 import type { Values } from './schema.js';
@@ -126,12 +126,4 @@ function basisLine(values: Values, computed: CompareResult, context: ViewContext
     ...citeList(sources, context.cite),
     { text: '.' },
   ];
-}
-
-function signOf(food: Food): SignName {
-  if (food.state === 'canned, drained and rinsed') return 'strainer';
-  if (food.state.startsWith('canned')) return 'can';
-  if (food.state.startsWith('frozen')) return 'frozen';
-  if (food.state === 'dry' || /\b(dried|dry)\b/.test(food.form)) return 'bag';
-  return food.state === 'raw' ? 'leaf' : 'pot';
 }

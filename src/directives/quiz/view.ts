@@ -1,5 +1,6 @@
 import type { Block, Choice, Inline, Stage } from '../../document/index.js';
 import type { View, ViewContext } from '../contract.js';
+import { signOf } from '../sign.js';
 import { capital, citeList } from '../words.js';
 import type { Answered, QuizResult } from './compute.js';
 import type { Question, Values } from './schema.js';
@@ -42,7 +43,8 @@ function questionBlock(
       value: context.text(answered.numbers[index] ?? ''),
       why: capital(option?.why ?? ''),
     };
-    return { letter, inlines, ...(withKey ? { key } : {}) };
+    const sign = option ? { sign: signOf(option.food) } : {};
+    return { letter, inlines, ...sign, ...(withKey ? { key } : {}) };
   });
   return { kind: 'question', id, prompt: context.inlines(question.prompt), choices };
 }

@@ -81,16 +81,17 @@ function paintSlide(
     name: `Slide ${slide.number}`,
   });
   const shelf = easel.set(slide.shelf, TYPE.small, STAGE_WIDTH - SHELF.clear - NUMBER_WIDTH);
-  if (shelf.lines.length > 3) {
+  if (shelf.lines.length > SHELF.most) {
     report.add(
       slideProblem(
         'slides/too-long',
-        `Slide ${slide.number}, shelf: ${shelf.lines.length - 3} lines too many.`,
+        `Slide ${slide.number}, shelf: ${shelf.lines.length - SHELF.most} lines too many.`,
         { hint: 'Shorten the notes or the basis, or show fewer things on the slide.' },
       ),
     );
   }
-  const shelfHeight = shelf.lines.length > 2 ? SHELF.heights[3] : SHELF.heights[2];
+  const lines = Math.min(SHELF.most, Math.max(SHELF.least, shelf.lines.length));
+  const shelfHeight = SHELF.line + SHELF.padding + lines * SHELF.leading;
   const floor = SLIDE.height - shelfHeight;
   paintWall(easel, floor, shelfHeight);
   const heading = tree.add(section, index === 0 ? 'H1' : 'H2');
@@ -164,7 +165,7 @@ function paintShelf(
 ): void {
   const { tree } = easel;
   if (shelf.lines.length > 0) {
-    const free = height - SHELF.line - Math.min(3, shelf.lines.length) * SHELF.leading;
+    const free = height - SHELF.line - Math.min(SHELF.most, shelf.lines.length) * SHELF.leading;
     easel.words(
       tree.add(section, 'P'),
       shelf as ReturnType<Easel['set']>,
