@@ -72,20 +72,14 @@ export function rowBoxes(
   desk: Desk,
   text: SetText,
   at: Slot,
-  options: {
-    readonly before: number;
-    readonly cost: number;
-    readonly keep?: boolean;
-    readonly align?: 'start' | 'end';
-  },
+  options: { readonly before: number; readonly cost: number; readonly align?: 'start' | 'end' },
 ): PaperBox[] {
   const { pen } = desk;
   const count = text.rows.length;
   return text.rows.map((row, index) => ({
     height: row.height,
     before: index === 0 ? options.before : 0,
-    keep:
-      (count > 1 && (index === 0 || index === count - 2)) || ((options.keep ?? false) && index === count - 1),
+    keep: count > 1 && (index === 0 || index === count - 2) ? 'must' : false,
     cost: index === 0 ? options.cost : BREAK.line,
     paint(page, top) {
       const x = options.align === 'end' ? at.x + at.width : at.x;
@@ -94,14 +88,18 @@ export function rowBoxes(
   }));
 }
 
-/** The boxes with the last one kept on the page of what follows. */
-export function keptWithNext(boxes: readonly PaperBox[]): PaperBox[] {
-  return boxes.map((box, index) => (index === boxes.length - 1 ? { ...box, keep: true } : box));
+function bound(box: PaperBox): PaperBox {
+  return box.keep ? box : { ...box, keep: 'wish' };
 }
 
-/** The boxes as one group that no page break parts. */
+/** The boxes with the last one kept on the page of what follows. */
+export function keptWithNext(boxes: readonly PaperBox[]): PaperBox[] {
+  return boxes.map((box, index) => (index === boxes.length - 1 ? bound(box) : box));
+}
+
+/** The boxes as one group, not parted where a page can hold it. */
 export function together(boxes: readonly PaperBox[]): PaperBox[] {
-  return boxes.map((box, index) => (index < boxes.length - 1 ? { ...box, keep: true } : box));
+  return boxes.map((box, index) => (index < boxes.length - 1 ? bound(box) : box));
 }
 
 /** The boxes with other space above the first. */

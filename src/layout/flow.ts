@@ -6,8 +6,11 @@ export interface Box<Page> {
   readonly height: number;
   /** Space above; left out at the top of a page. */
   readonly before: number;
-  /** The next box must stand on the same page. */
-  readonly keep: boolean;
+  /**
+   * Whether the next box stands on the same page: `must` for a head or a line that would be left
+   * alone, `wish` for what is read as one thing and is parted only if no page can hold it.
+   */
+  readonly keep: false | 'wish' | 'must';
   /** How much a page break right above this box hurts; 0 above a section, more inside it. */
   readonly cost: number;
   /** Starts a section with a rule of its own, also at the top of a page. */
@@ -51,18 +54,20 @@ export interface Flow<Page> {
 
 /** A page costs more than any break, so breaks never add a page. */
 const PAGE_COST = 1e6;
-const OVER_COST = 1e12;
+const OVER_COST = 1e15;
+/** Parting what is kept together is worth any number of pages. */
+const FORCED_COST = 1e12;
 /** An empty half page hurts as much as a break between two paragraphs. */
 const EMPTY_COST = 120;
 
 /**
  * Breaks boxes into pages: the fewest pages first, then the least cost of breaks and of empty space
- * on all pages but the last. Boxes that are kept together and do not fit on a page stand alone on
- * one that says so; nothing is dropped.
+ * on all pages but the last. Kept boxes that are taller than a page together are parted all the same;
+ * a single box that is stands on a page that says so. Nothing is dropped.
  */
 export function breakPages<Page>(boxes: readonly Box<Page>[], room: Room<Page>): Flow<Page> {
   if (boxes.length === 0) return { pages: [], cost: 0 };
-  const best: { cost: number; end: number }[] = new Array(boxes.length + 1);
+  const best: Choice[] = new Array(boxes.length + 1);
   best[boxes.length] = { cost: 0, end: boxes.length };
   for (let start = boxes.length - 1; start >= 0; start -= 1) {
     best[start] = bestEnd(start);
@@ -75,27 +80,34 @@ export function breakPages<Page>(boxes: readonly Box<Page>[], room: Room<Page>):
   }
   return { pages, cost: (best[0]?.cost ?? 0) - pages.length * PAGE_COST };
 
-  function bestEnd(start: number): { cost: number; end: number } {
-    // Only the start of a page that some break can lead to matters; others are never asked for.
-    if (start > 0 && boxes[start - 1]?.keep) return { cost: Number.POSITIVE_INFINITY, end: start + 1 };
-    let choice: { cost: number; end: number } | undefined;
-    const depths = walk(boxes, start, room);
-    for (const { index, depth } of depths) {
+  function bestEnd(start: number): Choice {
+    let choice: Choice | undefined;
+    let forced: Choice | undefined;
+    for (const { index, depth } of walk(boxes, start, room)) {
       const end = index + 1;
-      const legal = !boxes[index]?.keep || end === boxes.length;
+      const after = best[end]?.cost ?? 0;
       if (depth > room.height + 0.01) {
-        if (choice) break;
-        if (!legal) continue;
-        choice = { cost: OVER_COST + PAGE_COST + (best[end]?.cost ?? 0), end };
+        // Not even the first box fits: it stands here alone.
+        if (index === start) return { cost: OVER_COST + PAGE_COST + after, end };
         break;
       }
-      if (!legal) continue;
+      const breakCost = boxes[end]?.cost ?? 0;
       const empty = end === boxes.length ? 0 : 1 - depth / room.height;
-      const cost = PAGE_COST + (boxes[end]?.cost ?? 0) + EMPTY_COST * empty ** 2 + (best[end]?.cost ?? 0);
-      if (!choice || cost <= choice.cost) choice = { cost, end };
+      const cost = PAGE_COST + breakCost + EMPTY_COST * empty ** 2 + after;
+      if (boxes[index]?.keep && end < boxes.length) {
+        // Kept boxes that are more than a page holds are parted at a wish, as late as can be.
+        const atMust = boxes[(forced?.end ?? 0) - 1]?.keep === 'must';
+        if (!forced || atMust || boxes[index]?.keep === 'wish') forced = { cost: cost + FORCED_COST, end };
+      } else if (!choice || cost <= choice.cost) choice = { cost, end };
     }
-    return choice ?? { cost: OVER_COST + PAGE_COST, end: boxes.length };
+    return choice ?? forced ?? { cost: OVER_COST, end: boxes.length };
   }
+}
+
+/** The best end of a page that starts at a box, and what it and all pages after it cost. */
+interface Choice {
+  readonly cost: number;
+  readonly end: number;
 }
 
 interface Step {

@@ -116,6 +116,7 @@ export function typeFor(sheet: Pick<Sheet, 'kind' | 'level' | 'language'>): Type
     caution: { ...roles.caution, leading: roles.caution.leading * 1.05 },
     basis: role(roles.basis.size + 0.5, roles.basis.leading + 0.4),
     sources: role(roles.sources.size + 0.5, roles.sources.leading + 0.4),
+    stamp: role(9, 13.4),
     title: role(28.5, 34, 800),
     smallTitle: role(22, 27, 800),
   };

@@ -66,7 +66,7 @@ export function tableBoxes(desk: Desk, block: TableBlock, at: Slot, parent: Draf
         set.words(tree.add(node, 'Caption'), block.caption, { width: slot.width, role: roles.rowHead }),
         slot,
         { before: SPACE.textToFigure, cost: BREAK.paragraph },
-      ).map((box) => ({ ...box, keep: true }))
+      ).map((box): PaperBox => ({ ...box, keep: 'must' }))
     : [];
 
   const setRow = (cells: readonly Cell[], row: 'head' | number, section: Draft): SetRow => {
@@ -130,7 +130,7 @@ export function tableBoxes(desk: Desk, block: TableBlock, at: Slot, parent: Draf
     boxes.push({
       height: head.height,
       before,
-      keep: true,
+      keep: 'must',
       cost: BREAK.paragraph,
       ...(wide ? { railFrom: 0 } : {}),
       paint(page, top) {
@@ -154,7 +154,7 @@ export function tableBoxes(desk: Desk, block: TableBlock, at: Slot, parent: Draf
       height: row.height,
       before: index === 0 && !head ? before : 0,
       // A page neither ends nor starts with a single row of a longer table.
-      keep: block.rows.length > 2 && (index === 0 || index === block.rows.length - 2),
+      keep: block.rows.length > 2 && (index === 0 || index === block.rows.length - 2) ? 'wish' : false,
       cost: BREAK.row,
       ...(again ? { again } : {}),
       ...(wide ? { railFrom: 0 } : {}),

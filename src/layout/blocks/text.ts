@@ -37,7 +37,7 @@ export function subheadBoxes(desk: Desk, block: Of<'heading'>, at: Slot, parent:
   });
   return rowBoxes(desk, text, at, { before: SPACE.subhead, cost: BREAK.subhead }).map((box) => ({
     ...box,
-    keep: true,
+    keep: 'must' as const,
   }));
 }
 

@@ -19,6 +19,8 @@ const TAB = { top: mm(0.9), bottom: mm(1), start: mm(2), end: mm(3) } as const;
 const WHO_SPACE = mm(1.6);
 /** Paper that shows below the tab of a panel with one short line. */
 const BELOW_TAB = mm(1.4);
+/** Between the block and the lines for everybody. */
+const FOOT_SPACE = mm(2.2);
 
 /**
  * The caution block: a box for each word, stacked without a gap, each a section of its own with the
@@ -28,11 +30,9 @@ const BELOW_TAB = mm(1.4);
 export function cautionBoxes(desk: Desk, before: number): PaperBox[] {
   const groups = ORDER.map((heading) => desk.sheet.cautions.lines.filter((line) => line.heading === heading));
   const { standing } = desk.sheet.cautions;
-  const panels = [
-    ...groups.filter((lines) => lines.length > 0).map((lines) => layPanel(desk, lines)),
-    ...(standing && standing.inlines.length > 0 ? [layFoot(desk, standing.inlines)] : []),
-  ];
-  if (panels.length === 0) return [];
+  const panels = groups.filter((lines) => lines.length > 0).map((lines) => layPanel(desk, lines));
+  const foot = standing && standing.inlines.length > 0 ? [footBox(desk, standing.inlines)] : [];
+  if (panels.length === 0) return foot;
   const overlap = desk.pen.strokes.line;
   const height = panels.reduce((sum, panel) => sum + panel.height, 0) - (panels.length - 1) * overlap;
   return [
@@ -51,6 +51,7 @@ export function cautionBoxes(desk: Desk, before: number): PaperBox[] {
         }
       },
     },
+    ...foot,
   ];
 }
 
@@ -114,23 +115,18 @@ function layPanel(desk: Desk, lines: readonly CautionLine[]) {
   };
 }
 
-/** The lines for everybody: no bar and no word, over the whole measure, at the same size. */
-function layFoot(desk: Desk, inlines: readonly Inline[]) {
+/** The lines for everybody, under the block and over the whole measure, at the same size. */
+function footBox(desk: Desk, inlines: readonly Inline[]): PaperBox {
   const { tree, set, type, pen, grid } = desk;
-  const { colors, strokes } = pen;
-  const node = tree.add(tree.root, 'P');
-  const width = grid.measure - 2 * PAD_END;
-  const text = set.inlines(node, inlines, { width, role: type.caution });
-  const height = PAD_TOP + text.height + PAD_BOTTOM;
+  const text = set.inlines(tree.add(tree.root, 'P'), inlines, { width: grid.measure, role: type.caution });
   return {
-    height,
-    paint(page: PageDraft, top: number) {
-      const half = strokes.line / 2;
-      const frame = { fill: colors.paper, stroke: { color: colors.ink, width: strokes.line } };
-      addArtifact(page, 'background', [
-        pen.rect(grid.side + half, top + half, grid.measure - strokes.line, height - strokes.line, frame),
-      ]);
-      paintText(page, pen, text, grid.side + PAD_END, top + PAD_TOP);
+    height: text.height,
+    before: FOOT_SPACE,
+    keep: false,
+    cost: BREAK.section,
+    railFrom: 0,
+    paint(page, top) {
+      paintText(page, pen, text, grid.side, top);
     },
   };
 }

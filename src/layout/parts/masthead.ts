@@ -45,7 +45,7 @@ export function mastheadBox(desk: Desk): PaperBox {
   return {
     height: bandTop + bandHeight,
     before: 0,
-    keep: true,
+    keep: 'wish',
     cost: BREAK.section,
     railFrom: 0,
     paint(page, top) {
@@ -95,7 +95,7 @@ export function smallMastheadBox(desk: Desk, mark: Mark | undefined): PaperBox {
   return {
     height: rowTop + row,
     before: 0,
-    keep: true,
+    keep: 'wish',
     cost: BREAK.section,
     railFrom: 0,
     paint(page, top) {

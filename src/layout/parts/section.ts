@@ -109,7 +109,7 @@ export function sectionBoxes(
   const opening: PaperBox = {
     height: RULE_AND_SPACE,
     before: options.before,
-    keep: true,
+    keep: 'must',
     cost: BREAK.section,
     opens: true,
     railFrom: 0,

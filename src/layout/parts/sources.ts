@@ -70,14 +70,14 @@ export function sourcesBoxes(desk: Desk, before: number): PaperBox[] {
   return boxes;
 }
 
-/** After how many of the heights the first column ends, so that the higher column is as low as can be. */
+/** After how many of the heights the first column ends, so that the higher column is as low as can be; the first has more. */
 export function evenSplit(heights: readonly number[]): number {
   let best = heights.length;
   let least = Number.POSITIVE_INFINITY;
   for (let split = 1; split <= heights.length; split += 1) {
     const first = heights.slice(0, split).reduce((a, b) => a + b, 0);
     const second = heights.slice(split).reduce((a, b) => a + b, 0);
-    if (Math.max(first, second) < least - 0.01) {
+    if (Math.max(first, second) <= least + 0.01) {
       least = Math.max(first, second);
       best = split;
     }
