@@ -9,7 +9,15 @@ import {
 } from '../cautions/index.js';
 import { createReport, type Report } from '../diagnostics/index.js';
 import type { Block, Deck, Inline, Sheet } from '../document/index.js';
-import { type Drawing, draw, type FigureSpec, type Ink, vessel } from '../figures/index.js';
+import {
+  type Drawing,
+  draw,
+  type FigureSpec,
+  type Ink,
+  type SignName,
+  shelfMarks,
+  vessel,
+} from '../figures/index.js';
 import { direction } from '../languages/index.js';
 import type { FigureTools, Pages, Paper } from '../layout/index.js';
 import { layOutSheet } from '../outputs/paper.js';
@@ -270,6 +278,7 @@ function slideTools(desk: Desk, { drawers }: Shop, report: Report) {
     fonts: drawers.fonts,
     ink: 'color' as const,
     date: desk.on,
+    sign: (sign: SignName, size: number) => shelfMarks(sign, size, 'color'),
     picture: (name: string): Drawing | undefined =>
       vessel(name, 'color') ?? drawers.pictures.picture(name, 'color'),
     draw: (spec: FigureSpec, width: number, height: number) => {

@@ -1,5 +1,5 @@
 import type { Inline, SourceLine } from '../document/index.js';
-import { isSource, type Sources, sourceWords } from '../records/index.js';
+import { isSource, type Sources, sourceBrief } from '../records/index.js';
 
 /** Numbers the sources of one sheet or deck in the order in which they are met. */
 export interface SourceNumbers {
@@ -27,7 +27,7 @@ export function createSourceNumbers(sources: Sources): SourceNumbers {
               {
                 id,
                 number: index + 1,
-                words: sourceWords(source),
+                words: sourceBrief(source),
                 ...(source.url ? { href: source.url } : {}),
               },
             ]

@@ -12,6 +12,7 @@ export {
   SOURCES_FILE,
   type Source,
   type Sources,
+  sourceBrief,
   sourceWords,
 } from './sources.js';
 export { readYaml, shaped, type YamlText } from './yaml.js';

@@ -17,6 +17,8 @@ export interface Source {
   readonly title: string;
   /** Journal and pages, publisher or regulation. */
   readonly where: string;
+  /** Fewer words for sheets and slides. */
+  readonly brief?: string;
   readonly kind: (typeof KINDS)[number];
   readonly url?: string;
   /** ISO date of the day on which it was last read. */
@@ -63,6 +65,7 @@ const entry = z.strictObject({
   year: z.union([z.number().int().min(1500).max(2200), z.literal('unknown')]),
   title: words,
   where: words,
+  brief: words.optional(),
   kind: z.enum(KINDS),
   url: z
     .string()
@@ -134,7 +137,7 @@ function readSource(yaml: YamlText, index: number, value: unknown, report: Repor
   };
   const read = shaped(entry, one, (message, more) => problem('records/source', message, more), report);
   if (!read) return undefined;
-  const { year, url, accessed, dataDate, note, ...rest } = read;
+  const { year, url, accessed, dataDate, note, brief, ...rest } = read;
   return {
     ...rest,
     year: year === 'unknown' ? null : year,
@@ -142,6 +145,7 @@ function readSource(yaml: YamlText, index: number, value: unknown, report: Repor
     ...(accessed !== undefined && { accessed }),
     ...(dataDate !== undefined && { dataDate: String(dataDate) }),
     ...(note !== undefined && { note }),
+    ...(brief !== undefined && { brief }),
   };
 }
 
@@ -149,4 +153,9 @@ function readSource(yaml: YamlText, index: number, value: unknown, report: Repor
 export function sourceWords(source: Source): string {
   const when = source.year === null ? '' : ` (${source.year})`;
   return `${source.authors.join(', ')}${when}. ${source.title}. ${source.where}.`;
+}
+
+/** A source as sheets and slides print it: its few words, or else all of them. */
+export function sourceBrief(source: Source): string {
+  return source.brief === undefined ? sourceWords(source) : `${source.brief}.`;
 }

@@ -1,6 +1,6 @@
 import type { Report } from '../../diagnostics/index.js';
 import type { Deck, Slide } from '../../document/index.js';
-import type { Drawing, FigureSpec, Ink } from '../../figures/index.js';
+import type { Drawing, FigureSpec, Ink, Mark, SignName } from '../../figures/index.js';
 import type { Page, Pages } from '../../layout/index.js';
 import { createTree, type Draft, type Tree } from '../../layout/structure.js';
 import type { Fonts, Paragraph } from '../../text/index.js';
@@ -15,6 +15,8 @@ export interface SlideTools {
   readonly ink: Ink;
   /** Draws a figure for a stage of this size. */
   readonly draw: (spec: FigureSpec, width: number, height: number) => Drawing;
+  /** The vessel of a form, its left edge at 0 and its foot on y = 0. */
+  readonly sign: (sign: SignName, size: number) => readonly Mark[];
   /** A vessel or food picture by name, in its own box; nothing when there is none. */
   readonly picture: (name: string) => Drawing | undefined;
   /** ISO day of the build. */

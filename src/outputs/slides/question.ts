@@ -18,7 +18,7 @@ export function paintQuestion(
   space: StageSpace,
   section: Draft,
   easel: Easel,
-  _tools: SlideTools,
+  tools: SlideTools,
 ): void {
   const { tree, colors } = easel;
   const count = Math.max(1, question.choices.length);
@@ -67,6 +67,11 @@ export function paintQuestion(
       y += why.height;
     }
     checkFloor(y, space, easel);
+    const size = Math.min(answered ? 150 : 200, space.floor - y - 12);
+    if (choice.sign && size >= 90) {
+      const at = { x: x + width - size - 20, y: space.floor, width: size, height: size };
+      easel.backdrop([easel.drawing(tools.sign(choice.sign, size), at, 1)]);
+    }
   });
 }
 
