@@ -8,8 +8,8 @@ export function writeInfo(context: PDFContext, pages: Pages): PDFRef {
   const stamp = PDFString.of(`D:${pages.date.replaceAll('-', '')}000000Z`);
   return context.register(
     context.obj({
-      Title: PDFHexString.fromText(pages.title),
-      ...(pages.subject === undefined ? {} : { Subject: PDFHexString.fromText(pages.subject) }),
+      Title: PDFHexString.fromText(oneLine(pages.title)),
+      ...(pages.subject === undefined ? {} : { Subject: PDFHexString.fromText(oneLine(pages.subject)) }),
       Creator: PDFString.of(PROGRAM),
       Producer: PDFString.of(PROGRAM),
       CreationDate: stamp,
@@ -48,12 +48,11 @@ ${claim}</rdf:Description>
 
 const ENTITIES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;' };
 
-/** Text as XML content; control characters, which XML forbids, become spaces. */
 function escaped(text: string): string {
-  return (
-    text
-      // biome-ignore lint/suspicious/noControlCharactersInRegex: XML must not hold them.
-      .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, ' ')
-      .replace(/[&<>]/g, (character) => ENTITIES[character] ?? character)
-  );
+  return oneLine(text).replace(/[&<>]/g, (character) => ENTITIES[character] ?? character);
+}
+
+/** Text without what XML forbids, so that both places say the same: control characters become spaces. */
+function oneLine(text: string): string {
+  return text.replace(/[\p{Cc}\ufffe\uffff]/gu, ' ').replace(/\p{Surrogate}/gu, '\ufffd');
 }
