@@ -9,8 +9,8 @@ describe('widths of columns', () => {
   it('give the first column what is left over, after some air for the others', () => {
     const [first = 0, second = 0] = columnWidths(
       [
-        { least: 20, most: 50 },
-        { least: 20, most: 40 },
+        { least: 20, most: 50, text: 40 },
+        { least: 20, most: 40, text: 30 },
       ],
       400,
     );
@@ -21,9 +21,9 @@ describe('widths of columns', () => {
   it('give each column its longest word before any gets more', () => {
     const widths = columnWidths(
       [
-        { least: 30, most: 30 },
-        { least: 50, most: 900 },
-        { least: 50, most: 60 },
+        { least: 30, most: 30, text: 30 },
+        { least: 50, most: 900, text: 700 },
+        { least: 50, most: 60, text: 55 },
       ],
       200,
     );
@@ -42,7 +42,11 @@ describe('widths of columns', () => {
         fc.array(need, { minLength: 1, maxLength: 8 }),
         fc.integer({ min: 50, max: 600 }),
         (needs, width) => {
-          const columns = needs.map(({ least, more }) => ({ least, most: least + more }));
+          const columns = needs.map(({ least, more }) => ({
+            least,
+            most: least + more,
+            text: least + more / 2,
+          }));
           const widths = columnWidths(columns, width);
           expect(sum(widths)).toBeCloseTo(width);
           if (sum(columns.map((c) => c.least)) <= width)

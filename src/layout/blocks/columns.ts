@@ -3,17 +3,19 @@ import { mm } from '../tokens.js';
 /** More air than this between columns makes the eye lose the row. */
 const AIR = mm(6);
 
-/** What a column of a table asks for: its longest word, and its longest cell on one line. */
+/** What a column of a table asks for: its longest word, its widest line, and how much text its cells hold. */
 export interface ColumnNeed {
   readonly least: number;
   readonly most: number;
+  /** Mean width of a cell's lines all in one. */
+  readonly text: number;
 }
 
 /**
  * Widths of a table's columns. Where all cells fit on one line, the first column takes what is left
- * over; else each column gets its longest word and a share of the rest by how much more it could use.
- * When not even the words fit, all columns shrink alike and the words that stick out are reported
- * where they are set.
+ * over; else widths follow how much text the columns hold, so that their cells come out about equally
+ * high, but none is narrower than its longest word or wider than its widest line. When not even the
+ * words fit, all columns shrink alike and the words that stick out are reported where they are set.
  */
 export function columnWidths(needs: readonly ColumnNeed[], width: number): number[] {
   const most = sum(needs.map((n) => n.most));
@@ -25,12 +27,17 @@ export function columnWidths(needs: readonly ColumnNeed[], width: number): numbe
   }
   const least = sum(needs.map((n) => n.least));
   if (least >= width) return needs.map((n) => (n.least * width) / least);
-  const rest = width - least;
-  // A long text can use any width; past a limit it must not starve the columns beside it.
-  const wish = needs.map((n) => Math.min(n.most, Math.max(n.least, 3 * (width / needs.length))) - n.least);
-  const wished = sum(wish);
-  if (wished <= 0) return needs.map((n) => n.least + rest / needs.length);
-  return needs.map((n, index) => n.least + (rest * (wish[index] ?? 0)) / wished);
+  const widthsAt = (share: number) => needs.map((n) => Math.max(n.least, Math.min(n.most, share * n.text)));
+  let low = 0;
+  let high = 1;
+  for (let step = 0; step < 40; step += 1) {
+    const middle = (low + high) / 2;
+    if (sum(widthsAt(middle)) > width) high = middle;
+    else low = middle;
+  }
+  const widths = widthsAt(low);
+  const rest = (width - sum(widths)) / widths.length;
+  return widths.map((w) => w + rest);
 }
 
 function sum(values: readonly number[]): number {

@@ -52,6 +52,7 @@ export function tableBoxes(desk: Desk, block: TableBlock, at: Slot, parent: Draf
     return {
       least: Math.max(0, ...cells.map((c) => c.least)) + pad,
       most: Math.max(0, ...cells.map((c) => c.most)) + pad,
+      text: cells.reduce((sum, c) => sum + c.text, 0) / Math.max(1, cells.length) + pad,
     };
   });
   const wide = needs.reduce((sum, n) => sum + n.least, 0) > at.width || desk.sheet.kind === 'review';
@@ -189,5 +190,16 @@ function needOf(desk: Desk, cell: Cell, role: TypeRole) {
   return {
     least: field + Math.max(0, ...words.map((word) => desk.set.measure([word], role, tabular))),
     most: field + desk.set.measure(cell.inlines, role, tabular),
+    text: field + linesOf(cell.inlines).reduce((sum, line) => sum + desk.set.measure(line, role, tabular), 0),
   };
+}
+
+/** Stretches between the line breaks of a cell. */
+function linesOf(inlines: readonly Inline[]): Inline[][] {
+  const lines: Inline[][] = [[]];
+  for (const inline of inlines) {
+    if (inline.breakBefore) lines.push([]);
+    lines.at(-1)?.push({ ...inline, breakBefore: false });
+  }
+  return lines;
 }
