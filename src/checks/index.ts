@@ -1,0 +1,12 @@
+export { type AlternativesInput, checkAlternatives } from './alternatives.js';
+export { type BodiesInput, checkBodies } from './bodies.js';
+export type { Built } from './built.js';
+export { type CautionsKeptInput, checkCautionsKept } from './cautions-kept.js';
+export { checkCodes } from './codes.js';
+export { type Contradiction, contradictions } from './contradictions.js';
+export { checkLevelsAgree, type Leveled, type LevelsAgreeInput } from './levels-agree.js';
+export { checkNotKnown, type NotKnownInput } from './not-known.js';
+export { checkRinseClaims, type RinseClaimsInput } from './rinse-claims.js';
+export { checkSameNumbers, type SameNumbersInput } from './same-numbers.js';
+export { type Comparison, checkSharedBasis, type SharedBasisInput } from './shared-basis.js';
+export { checkStructure, type StructureInput } from './structure.js';
