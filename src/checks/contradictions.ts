@@ -208,17 +208,19 @@ function clausesOf(text: string): Clause[] {
 const NEAR_BEGINNING = 5;
 
 function clauseOf(text: string): Clause {
-  const tokens =
-    text
-      .toLowerCase()
-      .replaceAll('’', "'")
-      .match(/[\p{L}\p{N}']+/gu) ?? [];
+  const tokens = wordsOf(text);
+  const and = tokens.indexOf('and');
   const negatives = tokens.flatMap((t, i) => (NEGATIVE.test(t) ? [i] : []));
   const stems = tokens.filter((t) => !NEGATIVE.test(t)).map(stem);
   const first = negatives[0];
   const clear = negatives.length === 1 && first !== undefined && first < NEAR_BEGINNING;
   const polarity = first === undefined ? 'yes' : clear && (and < 0 || and > first) ? 'no' : 'unclear';
   return { text, words: stems.filter((w) => !STOP_STEMS.has(w)), all: new Set(stems), polarity };
+}
+
+function wordsOf(text: string): readonly string[] {
+  const lower = text.toLowerCase().replaceAll('’', "'");
+  return lower.match(/[\p{L}\p{N}']+/gu) ?? [];
 }
 
 /** A rough stem: enough to find "rinses", "rinsed" and "rinsing" alike. */
