@@ -1,6 +1,15 @@
 export { contrast, luminance } from './color.js';
 export { draw } from './draw.js';
 export * from './drawing.js';
+export {
+  type BoxName,
+  createFrames,
+  type Frame,
+  type FrameBox,
+  type FrameMaker,
+  type FrameRequest,
+  type Master,
+} from './frames.js';
 export { isOneInk, toOneInk } from './one-ink.js';
 export type { Drawn, DrawOptions } from './options.js';
 export { centeredPicture, loadPictures, type Pictures } from './pictures.js';

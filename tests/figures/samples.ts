@@ -1,0 +1,90 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import type { BrickRows, DotLanes, DrawOptions } from '../../src/figures/index.js';
+import { fontsOnDisk } from '../text/fonts-on-disk.js';
+
+export const fonts = fontsOnDisk();
+
+/** A file below assets/, as the program reads it. */
+export function asset(path: string): string {
+  return readFileSync(fileURLToPath(new URL(`../../assets/${path}`, import.meta.url)), 'utf8');
+}
+
+const alternative = { label: 'Sample', reading: 'Sample.', table: { caption: '', head: [], rows: [] } };
+
+/** Made-up amounts of the shape that a lesson has. */
+export const lanes: DotLanes = {
+  kind: 'dot-lanes',
+  id: 'pinto',
+  mode: 'shown',
+  alternative,
+  numbers: [],
+  rows: [
+    { letter: 'A', sign: 'bag', words: 'Dried, cooked at home' },
+    { letter: 'B', sign: 'can', words: 'Canned, drained' },
+    { letter: 'C', sign: 'strainer', words: 'Canned, drained and rinsed' },
+  ],
+  lanes: [
+    {
+      name: 'Sodium',
+      note: 'a part of salt',
+      dots: [
+        { letter: 'A', value: 2, text: '2 mg', number: 'pinto.a' },
+        { letter: 'B', value: 640, text: '640 mg', number: 'pinto.b' },
+        { letter: 'C', value: 360, text: '360 mg', number: 'pinto.c' },
+      ],
+      look: { from: 'B', to: 'C', word: 'rinsing' },
+    },
+    {
+      name: 'Fiber',
+      dots: [
+        { letter: 'A', value: 15.4, text: '15 g', number: 'pinto.d' },
+        { letter: 'B', value: 9.3, text: '9 g', number: 'pinto.e' },
+        { letter: 'C', value: null, text: 'not known', number: 'pinto.f' },
+      ],
+    },
+  ],
+};
+
+export const bricks: BrickRows = {
+  kind: 'brick-rows',
+  id: 'rinse',
+  mode: 'shown',
+  alternative,
+  numbers: [],
+  worth: 20,
+  rows: [
+    { name: 'On the label', note: '460 mg sodium', sign: 'can', total: 460, sure: 460, possible: 460 },
+    {
+      name: 'After rinsing',
+      note: '270 to 370 mg left',
+      sign: 'strainer',
+      total: 460,
+      sure: 270,
+      possible: 370,
+      ends: { low: '270', high: '370', words: '270 to 370 mg' },
+      look: 'somewhere in here',
+    },
+  ],
+  words: { sure: 'still there', unsure: 'may be there', gone: 'gone' },
+};
+
+const mm = (length: number) => (length * 72) / 25.4;
+
+/** Letter paper, level plain, in color; change what a test needs. */
+export function paper(change: Partial<DrawOptions> = {}): DrawOptions {
+  return {
+    fonts,
+    medium: 'paper',
+    ink: 'color',
+    level: 'plain',
+    language: 'en',
+    direction: 'ltr',
+    width: mm(183.9),
+    ...change,
+  };
+}
+
+export function screen(change: Partial<DrawOptions> = {}): DrawOptions {
+  return { ...paper(), medium: 'screen', width: 1168, height: 468, ...change };
+}
