@@ -1,3 +1,4 @@
+import type { View } from '../directives/contract.js';
 import type { CautionBlock, Deck, Inline, Slide, SourceLine, Stage, Stamp } from '../document/index.js';
 import { direction } from '../languages/index.js';
 import type { HolderPart, Part } from '../lesson/index.js';
@@ -15,7 +16,11 @@ export interface DeckTools {
     readonly first: readonly Inline[];
     readonly caution: readonly Inline[];
     readonly figure: (id: string, cautionSlide: number) => readonly Inline[];
+    /** Whether so many words stand on the shelf. */
+    readonly fits: (shelf: readonly Inline[]) => boolean;
   };
+  /** Stop lines of a figure, whole: they stand on the figure's own slide too. */
+  readonly stops: (id: string) => CautionBlock | undefined;
   readonly stamp: Stamp;
   readonly draft?: string;
   /** Gives sources their numbers and lists those that were met. */
@@ -103,6 +108,41 @@ function cautionSlide(block: CautionBlock, index: number, tools: DeckTools): Unp
   };
 }
 
+type Base = Pick<Unplaced, 'title' | 'minutes' | 'say' | 'do' | 'cut'>;
+
+/**
+ * The stages of a figure or question as steps of one slide. Its stop lines stand on the shelf where
+ * they fit, and otherwise as a step of their own before it.
+ */
+function figureSteps(view: View, base: Base, tools: DeckTools): Unplaced[] {
+  const { viewer } = tools;
+  const figure = view.shows === undefined ? {} : { figure: view.shows };
+  const stop = view.shows === undefined ? undefined : tools.stops(view.shows);
+  const said = stop ? stop.lines.flatMap((line) => [...line.inlines, { text: ' ' }]) : [];
+  const shelf = [...said, ...(view.shelf ?? [])];
+  const notes = view.shows === undefined ? [] : tools.shelf.figure(view.shows, 99);
+  const fits = tools.shelf.fits([...notes, ...shelf]);
+  const stages: Unplaced[] = (view.stages ?? []).map((stage) => ({
+    ...base,
+    title: stage.kind === 'answer' ? answerTitle(stage, viewer) : base.title,
+    stage,
+    shelf: fits ? shelf : (view.shelf ?? []),
+    step: false,
+    ...figure,
+  }));
+  const first = stop && !fits ? [stopStep(stop, base, tools)] : [];
+  return [...first, ...stages].map((slide, index) =>
+    index === 0 ? slide : { ...slide, step: true, minutes: 0 },
+  );
+}
+
+function stopStep(block: CautionBlock, base: Base, tools: DeckTools): Unplaced {
+  const say = pageTerms(tools.viewer.audience.language);
+  const words = base.title.map((inline) => inline.text).join('');
+  const title = [{ text: say('stop-title', { title: words }) }];
+  return { ...base, title, stage: { kind: 'caution', block }, shelf: tools.shelf.caution, step: false };
+}
+
 /** One slide holder: a slide, or several steps where a directive has several stages. */
 function slidesOf(holder: HolderPart, first: boolean, tools: DeckTools): Unplaced[] {
   const { viewer } = tools;
@@ -121,20 +161,7 @@ function slidesOf(holder: HolderPart, first: boolean, tools: DeckTools): Unplace
   };
   const directive = parts.find((p) => p.kind === 'directive');
   const view = directive ? viewer.view(directive) : undefined;
-  if (view?.stages?.length) {
-    return view.stages.map((stage, index): Unplaced => {
-      const stepTitle = stage.kind === 'answer' ? answerTitle(stage, viewer) : title;
-      return {
-        ...base,
-        title: stepTitle,
-        stage,
-        shelf: view.shelf ?? [],
-        step: index > 0,
-        minutes: index > 0 ? 0 : base.minutes,
-        ...(view.shows ? { figure: view.shows } : {}),
-      };
-    });
-  }
+  if (view?.stages?.length) return figureSteps(view, base, tools);
   const words = parts.filter((p) => p !== heading && p.kind !== 'holder' && p !== directive);
   const pictures = listOf(holder, 'pictures');
   const shelf = first ? [...tools.shelf.first, ...(tools.where ? [{ text: ` ${tools.where}` }] : [])] : [];

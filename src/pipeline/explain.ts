@@ -1,7 +1,8 @@
 import { createReport } from '../diagnostics/index.js';
 import { numbersIn, type ShownNumber } from '../document/index.js';
 import { isSource, sourceWords } from '../records/index.js';
-import { deckFor } from './jobs.js';
+import type { Fonts } from '../text/index.js';
+import { deckFor } from './deck-for.js';
 import { HANDOUT_LEVELS } from './settings.js';
 import { type Desk, makeSheet } from './sheets.js';
 
@@ -15,7 +16,7 @@ export interface NumberStory {
   readonly places: readonly string[];
 }
 
-export function numberStory(desk: Desk, id: string): NumberStory | undefined {
+export function numberStory(desk: Desk, fonts: Fonts, id: string): NumberStory | undefined {
   const number = desk.computed.numbers.get(id);
   if (!number) return undefined;
   const { low, high, value, unit } = number;
@@ -29,10 +30,10 @@ export function numberStory(desk: Desk, id: string): NumberStory | undefined {
     const found = desk.tables.sources.find(source);
     return isSource(found) ? sourceWords(found) : source;
   });
-  return { number, worked, sources, places: placesOf(desk, id) };
+  return { number, worked, sources, places: placesOf(desk, fonts, id) };
 }
 
-function placesOf(desk: Desk, id: string): string[] {
+function placesOf(desk: Desk, fonts: Fonts, id: string): string[] {
   const quiet = createReport();
   const sheets = HANDOUT_LEVELS.flatMap((level) =>
     (['handout', 'worksheet', 'key'] as const).flatMap((kind) => {
@@ -42,7 +43,7 @@ function placesOf(desk: Desk, id: string): string[] {
         : [];
     }),
   );
-  const slides = deckFor(desk, false, quiet).slides.flatMap((slide) => {
+  const slides = deckFor(desk, fonts, false, quiet).slides.flatMap((slide) => {
     const figure = slide.stage.kind === 'show' ? [slide.stage.block] : [];
     const shown = numbersIn([
       { kind: 'paragraph', inlines: [...slide.title, ...slide.shelf] },

@@ -1,12 +1,3 @@
-import {
-  boxesOf,
-  slideCautions,
-  slideFigureCautions,
-  slidePointer,
-  standingLines,
-  standingSentences,
-  unconfirmedLine,
-} from '../cautions/index.js';
 import { createReport, type Report } from '../diagnostics/index.js';
 import type { Block, Deck, Inline, Sheet } from '../document/index.js';
 import {
@@ -26,14 +17,11 @@ import type { Level } from '../reading/index.js';
 import { writePdf } from '../writers/pdf/index.js';
 import { writePng } from '../writers/png/index.js';
 import { writeSvg } from '../writers/svg/index.js';
-import { makeDeck } from './deck.js';
+import { deckFor } from './deck-for.js';
 import { draftCodes } from './drafts.js';
 import type { Settings } from './settings.js';
-import { type Desk, makeNotes, makeReview, makeSheet, settingFor, viewerFor } from './sheets.js';
-import { createSourceNumbers } from './sources.js';
-import { makeStamp } from './stamp.js';
+import { type Desk, makeNotes, makeReview, makeSheet } from './sheets.js';
 import type { Drawers } from './tables.js';
-import { pageTerms } from './terms.js';
 
 /** A file as it will stand below the lesson's folder in `out/`. */
 export interface BuiltFile {
@@ -96,7 +84,7 @@ function sheetJob(
     const target = { output: kind, level, language: desk.language };
     const attempt = async (draft: boolean) => {
       const report = createReport();
-      const sheet = sheetFor(desk, kind, level, draft, lessonReport, report);
+      const sheet = sheetFor(desk, shop, kind, level, draft, lessonReport, report);
       const options = {
         paper,
         ink,
@@ -121,6 +109,7 @@ function sheetJob(
 
 function sheetFor(
   desk: Desk,
+  shop: Shop,
   kind: Sheet['kind'],
   level: Level,
   draft: boolean,
@@ -134,7 +123,7 @@ function sheetFor(
     case 'staff':
       return makeSheet(desk, kind, level, draft, report);
     case 'notes':
-      return makeNotes(desk, deckFor(desk, draft, report), draft);
+      return makeNotes(desk, deckFor(desk, shop.drawers.fonts, draft, report), draft);
     case 'review':
       return makeReview(desk, draft, lessonReport);
   }
@@ -222,7 +211,7 @@ function deckJob(desk: Desk, shop: Shop, lessonReport: Report): Job {
   const make = async (): Promise<readonly BuiltFile[]> => {
     const attempt = async (draft: boolean) => {
       const report = createReport();
-      const deck = deckFor(desk, draft, report);
+      const deck = deckFor(desk, shop.drawers.fonts, draft, report);
       const pages = layOutDeck(deck, slideTools(desk, shop, report), report);
       const bytes = await writePdf(
         pages,
@@ -296,52 +285,4 @@ function slideTools(desk: Desk, { drawers }: Shop, report: Report) {
       return drawn.drawing;
     },
   };
-}
-
-/** The deck of a lesson, with its caution slides, shelves and sources. */
-export function deckFor(desk: Desk, draft: boolean, report: Report): Deck {
-  const { pulled, facts, computed, language } = desk;
-  const setting = settingFor(desk, 'slides', 'plain');
-  const viewer = viewerFor(desk, 'slides', 'plain', report);
-  const say = pageTerms(language);
-  const lines = standingLines(pulled, facts, setting);
-  const sentences = standingSentences(lines, setting, report).flatMap((s) => s.inlines);
-  const spaced = (list: readonly Inline[]) =>
-    list.flatMap((inline, index) => (index > 0 ? [{ text: ' ' }, inline] : [inline]));
-  const unconfirmed = unconfirmedLine(boxesOf(pulled), language);
-  const dates = computed.numbers.all.flatMap((n) => n.food?.date ?? []).toSorted();
-  const { site } = desk.local;
-  const stamp = makeStamp(computed.lesson, {
-    kind: 'slides',
-    level: 'plain',
-    language,
-    on: desk.on,
-    content: [
-      computed.lesson.text,
-      computed.numbers.all,
-      boxesOf(pulled).map((p) => p.caution.wordings[language]),
-    ],
-    draft,
-    ...(dates.at(-1) ? { dataDate: dates.at(-1) as string } : {}),
-  });
-  const [first = [], ...rest] = sentences.map((inline) => [inline]);
-  return makeDeck(computed, {
-    viewer,
-    cautions: slideCautions(pulled, setting, report, 4),
-    shelf: {
-      first,
-      caution: spaced([...rest.flat(), ...(unconfirmed ? [{ text: unconfirmed }] : [])]),
-      figure: (id, slide) => {
-        const here = slideFigureCautions(pulled, id, setting, report);
-        const notes = here.notes.flatMap((note) => [...note.inlines, { text: ' ' }]);
-        const pointer = slidePointer(here.headings, slide, language);
-        return pointer ? [...notes, { text: `${pointer} ` }] : notes;
-      },
-    },
-    stamp,
-    ...(stamp.draft ? { draft: stamp.draft } : {}),
-    sources: createSourceNumbers(desk.tables.sources),
-    where: site ? `${site.hall.name}, ${site.town}.` : '',
-    audience: say('audience', { audience: computed.lesson.front.audience }),
-  });
 }

@@ -112,7 +112,9 @@ export function makeSheet(
   const all = viewer.blocks(withoutSlides(select(desk.computed.lesson, { level, output })));
   const [message, body] = kind === 'handout' ? splitMessage(all) : [[], all];
   const setting = settingFor(desk, kind, level);
-  const lines = standingSentences(standingLines(desk.pulled, desk.facts, setting), setting, report);
+  // Lines for everybody stay one short sentence each at every level, so that the boxes keep their room.
+  const standing = level === 'fuller' ? settingFor(desk, kind, 'plain') : setting;
+  const lines = standingSentences(standingLines(desk.pulled, desk.facts, standing), standing, report);
   const cautions = { ...cautionBlock(desk.pulled, setting, report), standing: runOn(lines) };
   return finish(desk, {
     kind,
@@ -129,13 +131,14 @@ export function makeNotes(desk: Desk, deck: Deck, draft: boolean): Sheet {
   const say = pageTerms(desk.language);
   const blocks = deck.slides.flatMap((slide): Block[] => {
     if (slide.say.length + slide.do.length === 0) return [];
-    const words = slide.title.map((inline) => inline.text).join('');
-    const title =
-      slide.minutes > 0
-        ? say('notes-title', { number: slide.number, title: words, count: slide.minutes })
-        : `${slide.number}. ${words}`;
+    const again = deck.slides.some(
+      (other) => other.number === slide.number && deck.slides.indexOf(other) < deck.slides.indexOf(slide),
+    );
+    if (again) return [];
+    const minutes = slide.minutes > 0 ? say('notes-minutes', { count: slide.minutes }) : '';
     return [
-      { kind: 'heading', level: 2, inlines: [{ text: title }] },
+      { kind: 'heading', level: 2, inlines: [{ text: say('notes-slide', { number: slide.number }) }] },
+      { kind: 'paragraph', inlines: [...strong(slide.title), ...(minutes ? [{ text: ` ${minutes}` }] : [])] },
       ...(slide.cut
         ? [{ kind: 'paragraph' as const, inlines: [{ text: say('notes-cut', { minutes: slide.cut }) }] }]
         : []),
@@ -145,6 +148,10 @@ export function makeNotes(desk: Desk, deck: Deck, draft: boolean): Sheet {
   });
   const none: CautionBlock = { lines: [], whoToAsk: '' };
   return finish(desk, { kind: 'notes', level: 'staff', message: [], cautions: none, blocks, draft });
+}
+
+function strong(inlines: readonly Inline[]): Inline[] {
+  return inlines.map((inline) => ({ ...inline, strong: true }));
 }
 
 function labelled(word: string, blocks: readonly Block[]): Block[] {

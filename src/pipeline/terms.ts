@@ -30,8 +30,10 @@ type Key =
   | 'caution-title-more'
   | 'caution-say'
   | 'audience'
-  | 'notes-title'
-  | 'notes-cut';
+  | 'notes-slide'
+  | 'notes-minutes'
+  | 'notes-cut'
+  | 'stop-title';
 
 /** Words that pages print around a lesson's own. */
 const TERMS: TermTable<Key> = {
@@ -64,10 +66,9 @@ const TERMS: TermTable<Key> = {
     'caution-title-more': 'Before we start, part {part}',
     'caution-say': 'Read every line aloud, slowly. Say where people can ask in private.',
     audience: 'A talk for {audience}',
-    'notes-title': {
-      one: '{number}. {title} ({count} minute)',
-      other: '{number}. {title} ({count} minutes)',
-    },
+    'notes-slide': 'Slide {number}',
+    'notes-minutes': { one: '({count} minute)', other: '({count} minutes)' },
+    'stop-title': 'Before this: {title}',
     'notes-cut': 'Leave this slide out when the talk is {minutes} minutes long.',
   },
 };

@@ -59,7 +59,9 @@ describe('a source', () => {
     expect(sourceWords(found('duyff-2011'))).toBe(
       'Duyff RL, Mount JR, Jones JB (2011). Sodium reduction in canned beans after draining, rinsing. Journal of Culinary Science & Technology 9:106–112.',
     );
-    expect(sourceWords(found('kitchen-tests-beans'))).toMatch(/^a consumer laboratory\. \[Kitchen tests/);
+    expect(sourceWords(found('kitchen-tests-beans'))).toMatch(
+      /^a bean canner, a cooking magazine's laboratory\. \[Kitchen tests/,
+    );
   });
 
   it('is found by its id only, and near ids are offered', () => {

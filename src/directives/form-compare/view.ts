@@ -117,8 +117,9 @@ function basisLine(values: Values, computed: CompareResult, context: ViewContext
   const { labelRows, estimated } = computed;
   if (labelRows.length > 0)
     sentences.push(say(labelRows.length === 1 ? 'label-row' : 'label-rows', { letters: list(labelRows) }));
-  if (lanesAt(computed, context).some((lane) => lane.dots.some((dot) => dot.value === null)))
-    sentences.push(say('not-known'));
+  // The screen says "not known" at the dot; its shelf has no room to say it twice.
+  const open = lanesAt(computed, context).some((lane) => lane.dots.some((dot) => dot.value === null));
+  if (open && context.where !== 'slide') sentences.push(say('not-known'));
   if (estimated.length > 0) sentences.push(say('estimated', { letters: list(estimated) }));
   const sources = [...new Set(computed.numbers.flatMap((number) => number.sources))];
   return [

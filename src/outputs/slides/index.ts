@@ -1,2 +1,2 @@
-export { layOutDeck, type SlideTools } from './lay-out.js';
+export { layOutDeck, type SlideTools, shelfFits } from './lay-out.js';
 export { slideCodes } from './problems.js';

@@ -1,9 +1,9 @@
 import type { Report } from '../../diagnostics/index.js';
-import type { Deck, Slide } from '../../document/index.js';
+import type { Deck, Inline, Slide } from '../../document/index.js';
 import type { Drawing, FigureSpec, Ink, Mark, SignName } from '../../figures/index.js';
 import type { Page, Pages } from '../../layout/index.js';
 import { createTree, type Draft, type Tree } from '../../layout/structure.js';
-import type { Fonts, Paragraph } from '../../text/index.js';
+import { type Fonts, type Paragraph, setParagraph } from '../../text/index.js';
 import { createEasel, type Easel } from './easel.js';
 import { slideProblem } from './problems.js';
 import { paintStage } from './stages.js';
@@ -53,6 +53,16 @@ export function layOutDeck(deck: Deck, tools: SlideTools, report: Report): Pages
   };
 }
 
+/** Whether words stand on the shelf in as many lines as it may have. */
+export function shelfFits(words: readonly Inline[], language: string, fonts: Fonts): boolean {
+  const spans = words.map((inline) => ({
+    text: inline.text,
+    ...(inline.strong ? { weight: 800 as const } : {}),
+  }));
+  const style = { language, direction: 'ltr' as const, ...TYPE.small };
+  return setParagraph(fonts, spans, style, { width: SHELF_WIDTH }).lines.length <= SHELF.most;
+}
+
 function outlineOf(deck: Deck): Pages['outline'] {
   return deck.slides.flatMap((slide, page) => {
     const isStep = deck.slides[page - 1]?.number === slide.number;
@@ -82,7 +92,7 @@ function paintSlide(
     report,
     name: `Slide ${slide.number}`,
   });
-  const shelf = easel.set(slide.shelf, TYPE.small, STAGE_WIDTH - SHELF.clear - NUMBER_WIDTH);
+  const shelf = easel.set(slide.shelf, TYPE.small, SHELF_WIDTH);
   if (shelf.lines.length > SHELF.most) {
     report.add(
       slideProblem(
@@ -109,6 +119,8 @@ function paintSlide(
 }
 
 const NUMBER_WIDTH = 60;
+/** The words of the shelf, clear of the slide's number. */
+const SHELF_WIDTH = STAGE_WIDTH - SHELF.clear - NUMBER_WIDTH;
 
 /** The wall and the shelf's front: the background, the same on every slide. */
 function paintWall(easel: Easel, floor: number, height: number): void {
@@ -173,7 +185,7 @@ function paintShelf(
       shelf as ReturnType<Easel['set']>,
       SLIDE.side,
       floor + SHELF.line + free / 2,
-      STAGE_WIDTH - SHELF.clear - NUMBER_WIDTH,
+      SHELF_WIDTH,
     );
   }
   const number = easel.set([{ text: String(slide.number), strong: true }], TYPE.small, NUMBER_WIDTH, {

@@ -60,7 +60,7 @@ export const TYPE = {
   small: { size: 32, leading: 40, weight: 500 },
   source: { size: 36, leading: 40, weight: 700 },
   option: { size: 36, leading: 42, weight: 700 },
-  value: { size: 60, leading: 66, weight: 800 },
+  value: { size: 56, leading: 60, weight: 800 },
 } as const satisfies Record<string, SlideType>;
 
 /** Sizes tried for a title, the largest first. */
