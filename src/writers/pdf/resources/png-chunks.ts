@@ -25,9 +25,10 @@ export function readChunks(bytes: Uint8Array): PngFile {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const data: Uint8Array[] = [];
   let head: DataView | undefined;
+  let ended = false;
   let palette: Uint8Array | undefined;
   let transparency: Uint8Array | undefined;
-  for (let at = 8; at + 12 <= bytes.length; ) {
+  for (let at = 8; !ended && at + 12 <= bytes.length; ) {
     const length = view.getUint32(at);
     const kind = String.fromCharCode(...bytes.subarray(at + 4, at + 8));
     const body = bytes.subarray(at + 8, at + 8 + length);
@@ -36,9 +37,10 @@ export function readChunks(bytes: Uint8Array): PngFile {
     else if (kind === 'PLTE') palette = body;
     else if (kind === 'tRNS') transparency = body;
     else if (kind === 'IDAT') data.push(body);
-    else if (kind === 'IEND') break;
+    else if (kind === 'IEND') ended = true;
     at += length + 12;
   }
+  if (!ended) throw new Error('The PNG ends in the middle.');
   if (!head || data.length === 0) throw new Error('The PNG has no picture in it.');
   const colorType = head.getUint8(9);
   const channels = CHANNELS[colorType];
