@@ -48,6 +48,7 @@ export function digitsIn(text: string, language: string): readonly string[] {
   );
 }
 
+/** A mark of one character as a class; a blank stands for every kind of blank. */
 function escaped(mark: string): string {
-  return mark.replace(/[\s\S]/gu, (c) => (/[\s\u00a0\u202f]/u.test(c) ? '[\\s\\u00a0\\u202f]' : `\\${c}`));
+  return /^\s$/u.test(mark) ? '[\\s]' : `[${mark}]`;
 }
