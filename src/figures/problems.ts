@@ -13,6 +13,12 @@ export const figureCodes = {
     about:
       'Nothing is made smaller to fit, because small type is what people cannot read. Shorten the words that the message names, or show fewer rows or measures.',
   },
+  'figures/too-high': {
+    severity: 'stop',
+    rule: 'A figure on a slide must fit between the title and the shelf.',
+    about:
+      'Rows are never pushed into each other and type never becomes smaller. Show fewer measures or rows, shorten the title to one line, or let the shelf say less.',
+  },
   'figures/too-many': {
     severity: 'stop',
     rule: 'A slide shows at most three measures and four rows.',

@@ -47,10 +47,12 @@ const SLIGHT = 0.3;
 export function finish(pen: Pen, id: string, least: number, found: readonly Problem[]): Drawn {
   const report = createReport();
   found.forEach(report.add);
+  // What was already found too high lies on each other as a matter of course.
+  const crowded = found.some((p) => p.code === 'figures/too-high');
   const boxes = textBoxes(pen.marks);
   // On paper a figure is as high as it must be: letters with deep tails make it higher.
   const height = pen.fixed ? least : boxes.reduce((y, { box }) => Math.max(y, box.bottom + 0.5), least);
-  for (const [i, { box, words }] of boxes.entries()) {
+  for (const [i, { box, words }] of crowded ? [] : boxes.entries()) {
     if (box.left < -1 || box.right > pen.width + 1 || box.top < -1 || box.bottom > height + 1)
       report.add(outside(id, words));
     for (const other of boxes.slice(i + 1))

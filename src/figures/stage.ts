@@ -32,11 +32,10 @@ export function tooMany(id: string, what: string, count: number, most: number, a
 }
 
 export function tooHigh(id: string, missing: number): Problem {
+  const pixels = Math.ceil(missing);
   return figureProblem(
-    'figures/does-not-fit',
-    `On the slide, figure “${id}” is ${Math.ceil(missing)} pixels too high.`,
-    {
-      hint: 'Show fewer measures or rows, or let the title and the shelf take fewer lines.',
-    },
+    'figures/too-high',
+    `On the slide, figure “${id}” is ${pixels} ${pixels === 1 ? 'pixel' : 'pixels'} too high.`,
+    { hint: 'Show fewer measures or rows, or let the title and the shelf take fewer lines.' },
   );
 }

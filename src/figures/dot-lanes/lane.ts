@@ -30,6 +30,8 @@ export interface LookSizes {
   readonly clear: number;
   readonly head: number;
   readonly line: number;
+  /** From one hanging dot down to the next. */
+  readonly hang: number;
 }
 
 /** One lane's fixed places. */

@@ -22,6 +22,8 @@ export interface LookPlan {
   readonly place: 'between' | 'under' | 'beside';
   /** Middle of the word. */
   readonly middle: number;
+  /** Under the lane: room that hanging dots take before the word. */
+  readonly below: number;
   /** How far it all reaches below the edge of the track. */
   readonly depth: number;
   readonly bad: boolean;
@@ -39,37 +41,50 @@ export function planLook(
   const to = dots.find((p) => p.dot.letter === look?.to);
   if (!look || !from || !to || from === to) return undefined;
   const word = pen.set(look.word, { ...sizes.label, weight: 700, color: pen.palette.accent });
-  const common = { word, from: from.x, to: to.x };
+  const common = {
+    word,
+    from: from.x,
+    to: to.x,
+    below: 0,
+    depth: 0,
+    bad: word.width > room.end - room.start,
+  };
   const hung = [from, to].filter((p) => p.tier > 0);
-  if (hung.length > 0)
-    return { ...common, sign: 'none', place: 'beside', depth: 0, ...beside(hung, word, sizes, room) };
+  const after = hung.length > 0 ? beside(hung, dots, word, sizes, room) : undefined;
+  if (after !== undefined) return { ...common, sign: 'none', place: 'beside', middle: after };
   const [a, b] = [Math.min(from.x, to.x), Math.max(from.x, to.x)];
-  const arrow = b - a - 2 * sizes.radius - 2 * sizes.clear >= SHORTEST * sizes.head;
-  const middle = arrow ? between(dots, a, b, word.width, sizes.gap) : undefined;
-  if (middle !== undefined)
-    return { ...common, sign: 'arrow', place: 'between', middle, depth: 0, bad: false };
-  const sign = arrow ? 'arrow' : 'bracket';
-  const low = Math.min(Math.max((a + b) / 2, word.width / 2), room.end - word.width / 2);
-  const meets = dots.some((p) => {
-    if (p.tier === 0) return false;
-    const left = Math.min(p.x - sizes.radius, p.valueMiddle - p.valueWidth / 2);
-    const right = Math.max(p.x + sizes.radius, p.valueMiddle + p.valueWidth / 2);
-    return left < low + word.width / 2 + sizes.gap && low - word.width / 2 < right + sizes.gap;
-  });
-  return { ...common, sign, place: 'under', middle: low, depth: underDepth(sizes, sign), bad: meets };
+  const arrow = hung.length === 0 && b - a - 2 * sizes.radius - 2 * sizes.clear >= SHORTEST * sizes.head;
+  const above = arrow ? between(dots, a, b, word.width, sizes.gap) : undefined;
+  if (above !== undefined) return { ...common, sign: 'arrow', place: 'between', middle: above };
+  const sign = arrow ? 'arrow' : hung.length > 0 ? 'none' : 'bracket';
+  const middle = Math.min(Math.max((a + b) / 2, room.start + word.width / 2), room.end - word.width / 2);
+  const met = dots.filter((p) => p.tier > 0 && meets(p, middle, word.width, sizes));
+  const below = Math.max(0, ...met.map((p) => p.tier)) * sizes.hang;
+  return { ...common, sign, place: 'under', middle, below, depth: below + underDepth(sizes, sign) };
 }
 
-/** After the lowest value of the pair, on the side away from its dot. */
+/** Whether a dot that hangs, or its value, stands over a word of this width. */
+function meets(p: AlongLane, middle: number, width: number, { radius, gap }: LookSizes): boolean {
+  const left = Math.min(p.x - radius, p.valueMiddle - p.valueWidth / 2);
+  const right = Math.max(p.x + radius, p.valueMiddle + p.valueWidth / 2);
+  return left < middle + width / 2 + gap && middle - width / 2 < right + gap;
+}
+
+/** After the lowest value of the pair, on the side away from its dot, where that is free. */
 function beside(
   hung: readonly AlongLane[],
+  dots: readonly AlongLane[],
   word: Line<TextInk>,
-  { gap }: LookSizes,
-  room: { start: number; end: number },
-) {
+  sizes: LookSizes,
+  room: { readonly start: number; readonly end: number },
+): number | undefined {
   const last = hung.reduce((a, b) => (a.tier > b.tier ? a : b));
-  const away = last.valueWidth / 2 + gap + word.width / 2;
+  const away = last.valueWidth / 2 + sizes.gap + word.width / 2;
   const middle = last.valueMiddle > last.x ? last.valueMiddle + away : last.valueMiddle - away;
-  return { middle, bad: middle + word.width / 2 > room.end || middle - word.width / 2 < room.start };
+  const others = dots.filter((p) => p !== last && p.tier === last.tier);
+  const free = !others.some((p) => meets(p, middle, word.width, sizes));
+  const inside = middle + word.width / 2 <= room.end && middle - word.width / 2 >= room.start;
+  return free && inside ? middle : undefined;
 }
 
 /** The middle of the free stretch of the value line over the arrow, when the word fits into it. */
@@ -120,8 +135,9 @@ export function drawLook(plan: LookPlan, frame: LaneFrame, dots: readonly Placed
       { edge: pen.palette.accent, width: line },
     );
   }
-  const under = edge + (plan.sign === 'bracket' ? bracketDepth(sizes) : line) + wordTop(sizes);
-  const hung = dots.reduce((y, d) => (d.tier > 0 ? Math.max(y, d.baseline) : y), frame.valueBaseline);
+  const under = edge + plan.below + (plan.sign === 'bracket' ? bracketDepth(sizes) : line) + wordTop(sizes);
+  const pair = dots.filter((d) => d.tier > 0 && (d.x === plan.from || d.x === plan.to));
+  const hung = pair.reduce((y, d) => Math.max(y, d.baseline), frame.valueBaseline);
   const baseline = { between: frame.valueBaseline, under, beside: hung }[plan.place];
   pen.put(plan.word, plan.middle, baseline, 'middle');
 }

@@ -36,6 +36,7 @@ export function drawLanesOnPaper(spec: DotLanes, options: DrawOptions): Drawn {
     clear: mm(1),
     head: mm(2.8),
     line: paperLines.bold,
+    hang: 2 * radius + HANG,
   };
   let y = drawLegend(sheet, spec.rows, radius, 0, (words) => problems.push(outside(spec.id, words)));
   y += big ? mm(6) : mm(4);
@@ -163,7 +164,7 @@ function drawDots(sheet: Sheet, spec: DotLanes, lane: Lane, frame: LaneFrame, pr
   if (look) drawLook(look, frame, placed);
   // The lowest first: a stem passes behind the dots above it.
   for (const dot of [...placed].sort((a, b) => b.tier - a.tier)) {
-    const hot = lane.look?.to === dot.dot.letter;
+    const hot = look !== undefined && lane.look?.to === dot.dot.letter;
     letterDot(pen, {
       x: dot.x,
       y: dot.y,

@@ -33,6 +33,7 @@ export const LOOK: LookSizes = {
   clear: 8,
   head: 22,
   line: screenLines.shelf,
+  hang: HANG,
 };
 
 /** All lanes of a figure start and end at the same places. */
@@ -63,7 +64,11 @@ export interface Plan {
 
 export const unknownOf = (lane: Lane): readonly LaneDot[] => lane.dots.filter((d) => d.value === null);
 
-const isLooked = (spec: DotLanes, lane: Lane) => lane.look !== undefined && spec.mode !== 'blank';
+/** Whether there is a move to look at: both of its ends must be known. */
+function isLooked(spec: DotLanes, { look, dots }: Lane): boolean {
+  const known = (letter: string) => dots.some((d) => d.letter === letter && d.value !== null);
+  return spec.mode !== 'blank' && look !== undefined && known(look.from) && known(look.to);
+}
 
 function namesOf(spec: DotLanes, { pen }: Stage, lane: Lane) {
   const looked = isLooked(spec, lane);
@@ -191,7 +196,8 @@ function skylineOf({
   if (look.place === 'between') up.push({ from, to, by: valueUp + screenType.label.size * 0.75 });
   if (look.place === 'under') down.push({ from, to, by: RADIUS + look.depth });
   if (look.place === 'beside') {
-    const tier = Math.max(...dots.map((d) => d.tier));
+    const pair = dots.filter((d) => d.x === look.from || d.x === look.to);
+    const tier = Math.max(...pair.map((d) => d.tier));
     down.push({ from, to, by: RADIUS + tier * HANG });
   }
   return { up, down };

@@ -24,7 +24,7 @@ import {
   unknownOf,
   WIDEST_NAME,
 } from './screen-plan.js';
-import { drawShelfKey, SHELF_SIZES } from './shelf-key.js';
+import { drawShelfKey, planShelfKey } from './shelf-key.js';
 
 const MOST_LANES = 3;
 const MOST_ROWS = 4;
@@ -50,9 +50,9 @@ export function drawLanesOnScreen(spec: DotLanes, options: DrawOptions): Drawn {
     .slice(1)
     .map((plan, i) => leastDistance(plans[i]?.skyline ?? plan.skyline, plan.skyline, CLEAR));
   const needed = top + steps.reduce((sum, step) => sum + step, 0) + foot + 4;
-  // Vessels become smaller before lanes stand closer than their words allow.
-  const size = SHELF_SIZES.find((s) => s + 12 + needed <= height) ?? SHELF_SIZES.at(-1) ?? 84;
-  const used = drawShelfKey(spec, stage, size, (words) => problems.push(outside(spec.id, words)));
+  const key = planShelfKey(spec, stage, needed);
+  drawShelfKey(spec, stage, key, (words) => problems.push(outside(spec.id, words)));
+  const used = key.height;
   const spare = height - used - needed;
   if (spare < 0) problems.push(tooHigh(spec.id, -spare));
   const share = Math.max(0, spare) / Math.max(1, steps.length + 1);
@@ -88,7 +88,13 @@ function drawLane(stage: Stage, plan: Plan, track: Track, y: number): void {
   for (const dot of placed) if (dot.tier > 0) pen.line(dot.x, y, dot.x, dot.y, { width: screenLines.disc });
   if (plan.look) drawLook(plan.look, frame, placed);
   for (const dot of [...placed].sort((a, b) => b.tier - a.tier))
-    disc(stage, dot.x, dot.y, dot.dot.letter, plan.lane.look?.to === dot.dot.letter);
+    disc(
+      stage,
+      dot.x,
+      dot.y,
+      dot.dot.letter,
+      plan.look !== undefined && plan.lane.look?.to === dot.dot.letter,
+    );
   for (const { value, dots } of plan.groups) {
     const first = placed.find((p) => p.dot === dots[0]);
     if (first) pen.put(value, first.valueMiddle, first.baseline, 'middle');

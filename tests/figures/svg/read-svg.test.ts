@@ -163,7 +163,9 @@ describe('what a vector picture may hold', () => {
       '<linearGradient id="a"><stop stop-color="#fff"/><stop offset="1"/></linearGradient><path d="M0 0L9 9" stroke="url(#a)"/>',
     );
     expect(problems.map((p) => [p.code, p.severity])).toEqual([['figures/svg-simplified', 'hint']]);
-    expect(unclipped(picture?.marks ?? [])).toMatchObject([{ fill: '#000000', stroke: { color: '#808080' } }]);
+    expect(unclipped(picture?.marks ?? [])).toMatchObject([
+      { fill: '#000000', stroke: { color: '#808080' } },
+    ]);
   });
 });
 
