@@ -1,5 +1,4 @@
-import { draw } from '../figures/draw.js';
-import type { Drawing, Ink } from '../figures/index.js';
+import { type Drawing, draw, type Ink } from '../figures/index.js';
 import type { Fonts } from '../text/index.js';
 import type { FigureTools } from './desk.js';
 

@@ -121,7 +121,8 @@ export function createTypesetter({
     const attempt = (measure: number) =>
       setParagraph(fonts, spans, style, { width: measure, balance: options.balance ?? false });
     let paragraph = attempt(width);
-    if (!options.balance && paragraph.lines.length > 1) {
+    const broken = paragraph.lines.at(-2)?.text.endsWith('\n') ?? true;
+    if (!options.balance && !broken) {
       for (const share of [0.97, 0.94, 0.91, 0.88, 0.82, 0.76]) {
         if ((paragraph.lines.at(-1)?.width ?? width) > shortLine(width)) break;
         const narrower = attempt(width * share);

@@ -90,6 +90,13 @@ export function cautions(level: HandoutLevel | 'staff'): CautionBlock {
       inlines: level === 'short' || (level === 'plain' && heading === 'Ask first') ? short : fuller,
     })),
     whoToAsk: 'your doctor, nurse or pharmacist',
+    standing: {
+      inlines: [
+        t('This sheet is for learning. It does not take the place of your own care. '),
+        t('Trouble breathing, or a swollen face? Call 911.'),
+      ],
+      cautions: ['for-learning', 'emergency'],
+    },
   };
 }
 
@@ -97,6 +104,7 @@ export const lanes: DotLanes = {
   kind: 'dot-lanes',
   id: 'pinto',
   mode: 'shown',
+  numbers: ['pinto.dried.sodium', 'pinto.canned.sodium', 'pinto.rinsed.sodium'],
   alternative: {
     label: 'Pinto beans in three forms, compared on sodium and fiber.',
     reading:
@@ -142,6 +150,7 @@ export const bricks: BrickRows = {
   kind: 'brick-rows',
   id: 'rinse',
   mode: 'shown',
+  numbers: ['rinse.left'],
   alternative: {
     label: 'What draining and rinsing takes away from canned black beans, in bricks of 20 mg of sodium.',
     reading: 'On the label: 460 mg of sodium. After rinsing: 270 to 370 mg is left.',
@@ -463,5 +472,126 @@ export function arabic(): Sheet {
       page: 'صفحة {page} من {pages}',
       expired: false,
     },
+  };
+}
+
+/** One of each block, some within others, for looking at what a handout of beans does not have. */
+export function everything(kind: 'handout' | 'worksheet' | 'key' = 'handout'): Sheet {
+  const choice = (letter: string, text: string, right: boolean) => ({
+    letter,
+    inlines: [t(text)],
+    ...(kind === 'key' ? { key: { right, value: '', why: 'it says so on the label' } } : {}),
+  });
+  const words = 'Beans keep for a year in a dry jar, and a pot of them feeds the house for days. ';
+  return {
+    ...handout('plain'),
+    kind,
+    message: kind === 'handout' ? [t('One line.')] : [],
+    cautions: {
+      lines: [
+        {
+          id: 'e',
+          heading: 'Every time',
+          word: 'Every time',
+          inlines: [b('Read the label.'), t(' Recipes change.')],
+        },
+        {
+          id: 'a',
+          heading: 'Ask first',
+          word: 'Ask first',
+          inlines: [b('On water pills?'), t(' Ask before you change your salt.')],
+        },
+      ],
+      whoToAsk: 'your doctor, nurse or pharmacist',
+    },
+    blocks: [
+      p(t('Words before the first head. '), t('They stand at the axis.')),
+      h('A rather long head for a rail'),
+      p(
+        t('Plain, '),
+        b('strong'),
+        t(', '),
+        { text: 'emphasis', emphasis: true },
+        t(', '),
+        { text: 'struck', struck: true },
+        t(' and '),
+        { text: 'code', code: true },
+        t(', a link to the '),
+        { text: 'food table, where each row has a number', href: 'https://fdc.nal.usda.gov/' },
+        t(', and '),
+        { text: 'frijoles', language: 'es' },
+        t(' in Spanish. '),
+        t(words),
+        { text: 'A new line.', breakBefore: true },
+      ),
+      h('A head of the third level', 3),
+      p(t(words.repeat(3))),
+      h('A head of the fourth level', 4),
+      {
+        kind: 'list',
+        ordered: false,
+        items: [
+          [
+            p(t('An item with a list')),
+            {
+              kind: 'list',
+              ordered: true,
+              start: 9,
+              items: [[p(t('nine'))], [p(t('ten')), p(t('and more on ten'))]],
+            },
+          ],
+          [p(t(words))],
+        ],
+      },
+      {
+        kind: 'quote',
+        blocks: [p(t('“My grandmother soaked them overnight.”')), p(t('Said at a February talk.'))],
+      },
+      h('Pictures'),
+      {
+        kind: 'picture',
+        alt: 'A square',
+        picture: {
+          kind: 'vector',
+          width: 60,
+          height: 20,
+          marks: [{ kind: 'shape', path: 'M0 0L60 0L60 20L0 20Z', fill: '#e4eef1' }],
+        },
+      },
+      h('Tables'),
+      {
+        kind: 'table',
+        caption: 'A caption above its table',
+        rowHeads: false,
+        head: [{ inlines: [t('Long words')] }, { inlines: [t('Number')], align: 'end' }],
+        rows: [
+          [{ inlines: [t(words.repeat(2))] }, { inlines: [t('1,240 mg')], align: 'end' }],
+          [{ inlines: [t('short')] }, { inlines: [t('90 mg')], align: 'end' }],
+        ],
+      },
+      h('Two questions'),
+      {
+        kind: 'question',
+        id: 'q1',
+        prompt: [t('Which word stands on the can?')],
+        choices: [choice('A', 'sodium', true), choice('B', 'salt', false)],
+        ...(kind === 'key' ? { answer: [t('A. Labels say sodium.')] } : {}),
+      },
+      {
+        kind: 'question',
+        id: 'q2',
+        prompt: [t('Which of these long answers is the one that fits a bean from a can that was drained?')],
+        choices: [
+          choice('A', 'The liquid holds part of the salt, so pouring it off takes that part away.', true),
+          choice('B', 'The salt stays in the beans whatever you do.', false),
+        ],
+      },
+      h('Write'),
+      {
+        kind: 'write',
+        label: 'What I will say to my family when I bring home the first bag of dried beans',
+        lines: 2,
+      },
+    ],
   };
 }

@@ -12,7 +12,7 @@ import {
   spoken,
   structureFaults,
 } from '../layout/reading.js';
-import { arabic, handout, worksheet } from '../layout/sample.js';
+import { arabic, everything, handout, worksheet } from '../layout/sample.js';
 import { fonts, plainFigures } from '../layout/tools.js';
 
 type Options = Partial<Parameters<typeof layOutSheet>[1]>;
@@ -36,6 +36,8 @@ const sheets: readonly (readonly [string, Sheet])[] = [
   ['worksheet', worksheet('worksheet')],
   ['key', worksheet('key')],
   ['Arabic handout', arabic()],
+  ['handout of every block', everything()],
+  ['key of every block', everything('key')],
 ];
 
 describe.each(sheets)('the %s', (_, sheet) => {
@@ -180,6 +182,70 @@ describe('a handout', () => {
     const again = layOut(handout('plain')).pages;
     const bare = (p: Pages) => JSON.stringify(p, (key, value) => (key === 'font' ? value.id : value));
     expect(bare(again)).toBe(bare(pages));
+  });
+});
+
+describe('words with a look or a place of their own', () => {
+  const { pages } = layOut(everything());
+  const items = pages.pages.flatMap((page) => page.items);
+
+  it('link to where they say, with a box over each of their lines', () => {
+    const [link] = nodesWith(pages, 'Link');
+    const areas = items.filter((item) => item.kind === 'link' && item.node === link?.id);
+    expect(link && spoken(pages, link)).toBe('food table, where each row has a number');
+    expect(areas.map((a) => a.kind === 'link' && [a.href, a.words])).toEqual([
+      ['https://fdc.nal.usda.gov/', 'food table, where'],
+      ['https://fdc.nal.usda.gov/', 'each row has a number'],
+    ]);
+    const texts = placedTexts(pages).filter((t) => t.node === link?.id);
+    areas.forEach((area, index) => {
+      if (area.kind === 'link') expect(area.x).toBeCloseTo(texts[index]?.bounds.left ?? 0);
+    });
+  });
+
+  it('say their language', () => {
+    const spanish = nodesWith(pages, 'Span').filter((n) => n.language === 'es');
+    expect(spoken(pages, spanish[0])).toBe('frijoles');
+  });
+
+  it('are never slanted: emphasis is heavier', () => {
+    const runs = items.flatMap((item) =>
+      item.kind === 'content' ? item.marks.flatMap((m) => (m.kind === 'text' ? m.line.runs : [])) : [],
+    );
+    expect(runs.find((r) => r.text.includes('emphasis'))?.font.weight).toBe(600);
+    expect(runs.find((r) => r.text.includes('strong'))?.font.weight).toBe(700);
+  });
+
+  it('start a new line where the author breaks it', () => {
+    expect(placedTexts(pages).map((t) => t.text)).toContain('A new line.');
+  });
+
+  it('count on from the number where a list starts', () => {
+    const labels = nodesWith(pages, 'Lbl').map((n) => spoken(pages, n));
+    expect(labels).toEqual(expect.arrayContaining(['9.', '10.', 'A', 'B', '1.', '2.']));
+  });
+});
+
+describe('a picture of the lesson’s own', () => {
+  it('has its words and its place, and in one ink is black lines, which is said', () => {
+    const colored = layOut(everything());
+    const figure = nodesWith(colored.pages, 'Figure').find((n) => n.alt === 'A square');
+    expect(figure?.box?.width).toBeCloseTo((141.9 * 72) / 25.4);
+    expect(JSON.stringify(layOut(everything(), { ink: 'one' }).problems)).toContain(
+      'figures/one-ink-converted',
+    );
+    expect(colored.problems).toEqual([]);
+  });
+});
+
+describe('lines for everybody', () => {
+  it('follow the boxes of the caution block on the same page', () => {
+    const { pages } = layOut(handout('plain'));
+    const texts = placedTexts(pages);
+    const last = texts.find((t) => t.text.startsWith('change your salt'));
+    const standing = texts.find((t) => t.text.startsWith('This sheet is for learning.'));
+    expect(standing?.page).toBe(last?.page);
+    expect(standing?.bounds.top).toBeGreaterThan(last?.bounds.bottom ?? 1e9);
   });
 });
 

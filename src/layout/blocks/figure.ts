@@ -1,11 +1,14 @@
-import type { Block } from '../../document/index.js';
-import type { FigureTable, Mark } from '../../figures/index.js';
+import { problemsOf } from '../../diagnostics/index.js';
+import type { Block, Picture } from '../../document/index.js';
+import { type FigureTable, figureCodes, isOneInk, type Mark, toOneInk } from '../../figures/index.js';
 import { topWithin } from '../bounds.js';
 import { BREAK, type Desk, type PaperBox, type Slot } from '../desk.js';
 import { addContent } from '../pen.js';
 import type { Draft } from '../structure.js';
 import { mm, SPACE } from '../tokens.js';
 import { paintText, type SetText } from '../typeset.js';
+
+const figureProblem = problemsOf(figureCodes);
 
 /**
  * A figure over the whole measure. It starts right under its text, beside a head that reaches
@@ -115,7 +118,7 @@ export function pictureBoxes(
   parent: Draft,
 ): PaperBox[] {
   const { pen, tree } = desk;
-  const { picture } = block;
+  const picture = inkedPicture(desk, block);
   const node = tree.add(parent, 'Figure', { alt: block.alt });
   const natural = picture.kind === 'raster' ? 72 / LEAST_DPI : Number.POSITIVE_INFINITY;
   const scale = Math.min(at.width / picture.width, TALLEST / picture.height, natural);
@@ -137,4 +140,20 @@ export function pictureBoxes(
       },
     },
   ];
+}
+
+/** In one ink a colored vector picture becomes black lines, and that is said; pixels stay as they are. */
+function inkedPicture(desk: Desk, { picture, place }: Block & { readonly kind: 'picture' }): Picture {
+  if (desk.pen.ink !== 'one' || picture.kind !== 'vector' || isOneInk(picture.marks)) return picture;
+  desk.report.add(
+    figureProblem(
+      'figures/one-ink-converted',
+      'A colored picture is turned into black lines in the one-ink build.',
+      {
+        hint: 'Draw a one-ink twin and save it beside the picture as `<name>.one.svg`.',
+        ...(place ? { place } : {}),
+      },
+    ),
+  );
+  return { ...picture, ...toOneInk(picture) };
 }

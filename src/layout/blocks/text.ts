@@ -8,6 +8,7 @@ import {
   type Slot,
   together,
   under,
+  withSpace,
 } from '../desk.js';
 import { addArtifact } from '../pen.js';
 import type { Draft } from '../structure.js';
@@ -130,7 +131,7 @@ export function quoteBoxes(
   const { pen } = desk;
   const node = desk.tree.add(parent, 'BlockQuote');
   const inner = lay(desk, block.blocks, { x: at.x + QUOTE_INSET, width: at.width - QUOTE_INSET }, node);
-  return inner.map((box, index) =>
+  return withSpace(inner, SPACE.subhead).map((box, index) =>
     under(box, (page, top) => {
       const above = index === 0 ? 0 : box.before;
       const stroke = { color: pen.colors.slate, width: pen.strokes.line };

@@ -39,7 +39,7 @@ export function cautionBoxes(desk: Desk, before: number): PaperBox[] {
     {
       height,
       before,
-      keep: false,
+      keep: foot.length > 0 ? 'wish' : false,
       cost: BREAK.section,
       railFrom: 0,
       paint(page, top) {
@@ -115,10 +115,10 @@ function layPanel(desk: Desk, lines: readonly CautionLine[]) {
   };
 }
 
-/** The lines for everybody, under the block and over the whole measure, at the same size. */
+/** The lines for everybody, right under the block at the axis, in the same type. */
 function footBox(desk: Desk, inlines: readonly Inline[]): PaperBox {
   const { tree, set, type, pen, grid } = desk;
-  const text = set.inlines(tree.add(tree.root, 'P'), inlines, { width: grid.measure, role: type.caution });
+  const text = set.inlines(tree.add(tree.root, 'P'), inlines, { width: grid.column, role: type.caution });
   return {
     height: text.height,
     before: FOOT_SPACE,
@@ -126,7 +126,7 @@ function footBox(desk: Desk, inlines: readonly Inline[]): PaperBox {
     cost: BREAK.section,
     railFrom: 0,
     paint(page, top) {
-      paintText(page, pen, text, grid.side, top);
+      paintText(page, pen, text, grid.axis, top);
     },
   };
 }
