@@ -18,6 +18,16 @@ export async function open(bytes: Uint8Array) {
   return getDocument({ data: bytes.slice(), verbosity: 0, useSystemFonts: false }).promise;
 }
 
+/** Title and the like, and the XMP packet by lower-case names. */
+export async function metadataOf(
+  bytes: Uint8Array,
+): Promise<{ readonly info: Readonly<Record<string, unknown>>; readonly xmp: (name: string) => unknown }> {
+  const pdf = await open(bytes);
+  const { info, metadata } = await pdf.getMetadata();
+  await pdf.destroy();
+  return { info: { ...info }, xmp: (name) => metadata?.get(name) ?? null };
+}
+
 /** An element with its words, alike from pdf.js and from our own tree. */
 export interface Branch {
   readonly role: string;
@@ -52,7 +62,9 @@ export async function readTree(bytes: Uint8Array, page: number): Promise<Branch[
 /** pdf.js lists a table's rows of other pages too, without their words; those are left out. */
 function withContent(kid: string | Branch): Branch[] {
   if (typeof kid === 'string') return [];
-  const kids = kid.kids.flatMap((inner) => (typeof inner === 'string' ? [inner] : withContent(inner)));
+  const kids = kid.kids.flatMap((inner): (string | Branch)[] =>
+    typeof inner === 'string' ? [inner] : withContent(inner),
+  );
   return kids.length === 0 ? [] : [{ ...kid, kids }];
 }
 
