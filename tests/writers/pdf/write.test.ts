@@ -3,14 +3,11 @@ import { createReport } from '../../../src/diagnostics/index.js';
 import type { Item, Pages } from '../../../src/layout/index.js';
 import { checkPdf, pdfCodes, writePdf } from '../../../src/writers/pdf/index.js';
 import { handout } from './handout.js';
-import { open } from './read-back.js';
+import { metadataOf, open } from './read-back.js';
 import { createSheet, node, pagesOf } from './sheet.js';
 
 async function claims(bytes: Uint8Array): Promise<unknown> {
-  const pdf = await open(bytes);
-  const { metadata } = (await pdf.getMetadata()) as { metadata: { get(name: string): unknown } };
-  await pdf.destroy();
-  return metadata.get('pdfuaid:part');
+  return (await metadataOf(bytes)).xmp('pdfuaid:part');
 }
 
 function skipping(): Pages {
@@ -114,9 +111,7 @@ describe('the title', () => {
       const report = createReport();
       const bytes = await writePdf({ ...handout(), title }, { name: 'x.pdf' }, report);
       expect(report.problems).toEqual([]);
-      const pdf = await open(bytes);
-      const { info } = (await pdf.getMetadata()) as { info: { Title?: string } };
-      await pdf.destroy();
+      const { info } = await metadataOf(bytes);
       expect(info.Title).toBe(title.replace(/\p{Cc}/gu, ' ').replace('\ud800', '\ufffd'));
     },
   );
