@@ -31,6 +31,8 @@ export interface Facts {
   readonly foods: readonly { readonly food: Food; readonly place: Place }[];
   /** Nutrients compared, ranked or set as a goal. */
   readonly nutrients: readonly string[];
+  /** The basis on which the foods stand side by side, as written. */
+  readonly basis?: string;
   /** A caution that the author calls, writes or words anew. */
   readonly caution?: ReadCaution;
 }

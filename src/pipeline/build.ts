@@ -1,5 +1,7 @@
-import { createReport, type Problem, sortProblems } from '../diagnostics/index.js';
-import { type BuiltFile, jobsFor } from './jobs.js';
+import { createReport, type Problem, type Report, sortProblems } from '../diagnostics/index.js';
+import { checkAll } from './check.js';
+import { draftCodes } from './drafts.js';
+import { type BuiltFile, figuresOf, type Job, jobsFor, type LaidOut, reviewJobs } from './jobs.js';
 import { makeManifest } from './manifest.js';
 import { numbersFile } from './numbers.js';
 import { readLesson } from './read.js';
@@ -52,14 +54,53 @@ export async function buildLesson(shop: Workshop, lesson: string, options: Build
   const desk = readLesson(shop.workspace, lesson, shop.tables, shop.settings, options.on, report);
   if (!desk) return { lesson, files: [], problems: sortProblems(report.problems) };
   const files: BuiltFile[] = [];
-  const jobs = jobsFor(desk, shop, report);
-  for (const [done, job] of jobs.entries()) {
-    options.progress?.({ lesson, file: job.name, done, of: jobs.length });
-    files.push(...(await job.make()));
+  const jobs = jobsFor(desk, shop);
+  const steps = 2 * jobs.length;
+  const tell = (job: Job, done: number) => options.progress?.({ lesson, file: job.name, done, of: steps });
+  // First everything is laid out, then all of it is looked at together, then it is written.
+  const laid = jobs.map((job, index) => {
+    tell(job, index);
+    return job.layOut(draftCodes(report.problems, job.target).length > 0);
+  });
+  for (const level of shop.settings.levels) files.push(...figuresOf(desk, shop, level, report));
+  checkAll(
+    desk,
+    laid.map((one) => one.built),
+    report,
+  );
+  for (const [index, job] of jobs.entries()) {
+    tell(job, jobs.length + index);
+    const one = laid[index];
+    if (one) files.push(...(await finish(job, one, report)));
   }
+  for (const job of reviewJobs(desk, shop, report))
+    files.push(
+      ...(await finish(job, job.layOut(draftCodes(report.problems, job.target).length > 0), report)),
+    );
   files.push({ path: 'numbers.json', bytes: jsonBytes(numbersFile(desk)) });
   files.push({ path: 'manifest.json', bytes: jsonBytes(makeManifest(desk, files)) });
   return { lesson, files, problems: sortProblems(report.problems) };
+}
+
+/**
+ * Writes one output. What a Stop spoils, found before or in its own pages or in the finished file, is
+ * made again with the mark of a draft on every page.
+ */
+async function finish(job: Job, laid: LaidOut, report: Report): Promise<readonly BuiltFile[]> {
+  const codesNow = (more: readonly Problem[]) => draftCodes([...report.problems, ...more], job.target);
+  let current = laid;
+  const remake = () => {
+    if (!current.draft) current = job.layOut(true);
+  };
+  if (codesNow(current.problems).length > 0) remake();
+  const own = createReport();
+  let files = await job.write(current, codesNow(current.problems), own);
+  if (own.problems.some((p) => p.severity === 'stop') && !current.draft) {
+    remake();
+    files = await job.write(current, codesNow([...current.problems, ...own.problems]), own);
+  }
+  for (const found of [...current.problems, ...own.problems]) report.add(found);
+  return files;
 }
 
 function jsonBytes(value: unknown): Uint8Array {

@@ -1,4 +1,5 @@
 import { cautionCodes } from '../cautions/index.js';
+import { checkCodes } from '../checks/index.js';
 import type { CodeInfo, CodeTable } from '../diagnostics/index.js';
 import { directiveCodes } from '../directives/problems.js';
 import { figureCodes } from '../figures/index.js';
@@ -21,6 +22,7 @@ const TABLES: readonly CodeTable[] = [
   readCodes,
   pictureCodes,
   cautionCodes,
+  checkCodes,
   recordCodes,
   localCodes,
   settingCodes,
