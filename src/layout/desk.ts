@@ -4,10 +4,11 @@ import type { Drawing, FigureSpec, Ink } from '../figures/index.js';
 import type { Box } from './flow.js';
 import type { Outline } from './outline.js';
 import type { PageDraft, Pen } from './pen.js';
+import { paintRow, type SetText } from './rows.js';
 import type { Draft, Tree } from './structure.js';
 import type { Grid } from './tokens.js';
 import type { TypeRoles } from './type.js';
-import { paintRow, type SetText, type Typesetter } from './typeset.js';
+import type { Typesetter } from './typeset.js';
 
 export type PaperBox = Box<PageDraft>;
 

@@ -81,14 +81,14 @@ function visibleTexts(
 
 /** Pairs of visible texts on one page whose letters lie on each other. */
 export function collisions(pages: Pages): string[] {
-  const texts = placedTexts(pages);
   const found: string[] = [];
+  const texts = [...placedTexts(pages)].sort((a, b) => a.page - b.page || a.bounds.top - b.bounds.top);
   texts.forEach((a, index) => {
     for (const b of texts.slice(index + 1)) {
-      if (a.page !== b.page) continue;
+      const down = Math.min(a.bounds.bottom, b.bounds.bottom) - b.bounds.top;
+      if (a.page !== b.page || down <= 0.3) break;
       const across = Math.min(a.bounds.right, b.bounds.right) - Math.max(a.bounds.left, b.bounds.left);
-      const down = Math.min(a.bounds.bottom, b.bounds.bottom) - Math.max(a.bounds.top, b.bounds.top);
-      if (across > 0.3 && down > 0.3) found.push(`page ${a.page + 1}: “${a.text}” and “${b.text}”`);
+      if (across > 0.3) found.push(`page ${a.page + 1}: “${a.text}” and “${b.text}”`);
     }
   });
   return found;
@@ -123,21 +123,22 @@ function inked(mark: Mark): Mark {
  */
 export function structureFaults(pages: Pages): string[] {
   const nodes = nodesOf(pages.structure);
-  const ids = nodes.map((node) => node.id);
+  const ids = new Set(nodes.map((node) => node.id));
   const faults: string[] = [];
-  if (new Set(ids).size !== ids.length) faults.push('an id stands twice');
-  const order: string[] = [];
+  if (ids.size !== nodes.length) faults.push('an id stands twice');
+  const seen = new Set<string>();
   for (const page of pages.pages)
     for (const item of page.items) {
       if (item.kind === 'artifact') continue;
-      if (!ids.includes(item.node)) faults.push(`content of ${item.node}, which is not in the tree`);
-      if (item.kind === 'content' && !order.includes(item.node)) order.push(item.node);
+      if (!ids.has(item.node)) faults.push(`content of ${item.node}, which is not in the tree`);
+      if (item.kind === 'content') seen.add(item.node);
     }
-  const inTree = ids.filter((id) => order.includes(id));
+  const order = [...seen];
+  const inTree = [...ids].filter((id) => seen.has(id));
   const wrong = inTree.findIndex((id, index) => order[index] !== id);
   if (wrong >= 0) faults.push(`the tree has ${inTree[wrong]} where the pages have ${order[wrong]}`);
   for (const node of nodes)
-    if (node.children.length === 0 && !order.includes(node.id) && node.role !== 'TD' && node.role !== 'TH')
+    if (node.children.length === 0 && !seen.has(node.id) && node.role !== 'TD' && node.role !== 'TH')
       faults.push(`${node.role} ${node.id} is empty`);
   let last = 0;
   for (const node of nodes) {

@@ -1,8 +1,8 @@
 import type { Desk } from '../desk.js';
 import { addArtifact, type PageDraft } from '../pen.js';
+import { paintRow } from '../rows.js';
 import type { Draft } from '../structure.js';
 import { mm } from '../tokens.js';
-import { paintRow } from '../typeset.js';
 
 const RADIUS = mm(3.2);
 /** Room that a number badge takes at the start of a line. */

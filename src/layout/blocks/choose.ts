@@ -1,8 +1,8 @@
 import type { Block } from '../../document/index.js';
 import { BREAK, type Desk, type PaperBox, type Slot } from '../desk.js';
+import { paintText } from '../rows.js';
 import type { Draft } from '../structure.js';
 import { mm, SPACE } from '../tokens.js';
-import { paintText } from '../typeset.js';
 
 const END_SPACE = mm(4);
 

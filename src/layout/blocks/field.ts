@@ -1,10 +1,10 @@
 import type { Field } from '../../document/index.js';
 import type { Desk } from '../desk.js';
 import { addArtifact, addContent, type PageDraft } from '../pen.js';
+import { paintRow } from '../rows.js';
 import type { Draft } from '../structure.js';
 import { mm } from '../tokens.js';
 import type { TypeRole } from '../type.js';
-import { paintRow } from '../typeset.js';
 import { answerLook } from './text.js';
 
 /** Boxes to write in are a little lower in a table. */

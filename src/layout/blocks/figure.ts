@@ -4,9 +4,9 @@ import { type FigureTable, figureCodes, isOneInk, type Mark, toOneInk } from '..
 import { topWithin } from '../bounds.js';
 import { BREAK, type Desk, type PaperBox, type Slot } from '../desk.js';
 import { addContent } from '../pen.js';
+import { paintText, type SetText } from '../rows.js';
 import type { Draft } from '../structure.js';
 import { mm, SPACE } from '../tokens.js';
-import { paintText, type SetText } from '../typeset.js';
 
 const figureProblem = problemsOf(figureCodes);
 

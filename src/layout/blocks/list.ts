@@ -1,9 +1,9 @@
 import type { Block } from '../../document/index.js';
 import { BREAK, type Desk, type LayBlocks, type PaperBox, type Slot, under } from '../desk.js';
 import { addArtifact } from '../pen.js';
+import { paintText } from '../rows.js';
 import type { Draft } from '../structure.js';
 import { mm, SPACE } from '../tokens.js';
-import { paintText } from '../typeset.js';
 
 const BULLET = mm(2);
 const LABEL_GAP = mm(1.6);

@@ -1,9 +1,9 @@
 import type { Block, Choice, Inline } from '../../document/index.js';
 import { BREAK, type Desk, type PaperBox, rowBoxes, type Slot, together, under } from '../desk.js';
 import { addArtifact, addContent, type PageDraft } from '../pen.js';
+import { paintText, type SetText } from '../rows.js';
 import type { Draft } from '../structure.js';
 import { mm } from '../tokens.js';
-import { paintText, type SetText } from '../typeset.js';
 import { BADGE_INDENT, layBadge } from './badge.js';
 import { answerLook } from './text.js';
 

@@ -1,10 +1,10 @@
 import type { Block, Cell, Inline } from '../../document/index.js';
 import { BREAK, type Desk, type PaperBox, rowBoxes, type Slot } from '../desk.js';
 import { addArtifact, type PageDraft } from '../pen.js';
+import { paintText, type SetText } from '../rows.js';
 import type { Draft } from '../structure.js';
 import { mm, SPACE } from '../tokens.js';
 import type { TypeRole } from '../type.js';
-import { paintText, type SetText } from '../typeset.js';
 import { columnWidths } from './columns.js';
 import { FIELD_HEIGHT, fieldWidth, layField, type PaintField } from './field.js';
 

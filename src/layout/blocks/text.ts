@@ -11,9 +11,9 @@ import {
   withSpace,
 } from '../desk.js';
 import { addArtifact } from '../pen.js';
+import { paintText } from '../rows.js';
 import type { Draft } from '../structure.js';
 import { mm, SPACE } from '../tokens.js';
-import { paintText } from '../typeset.js';
 
 type Of<K extends Block['kind']> = Block & { readonly kind: K };
 

@@ -1,9 +1,9 @@
 import type { Block } from '../../document/index.js';
 import { BREAK, type Desk, type PaperBox, type Slot } from '../desk.js';
 import { addContent } from '../pen.js';
+import { paintText } from '../rows.js';
 import type { Draft } from '../structure.js';
 import { mm } from '../tokens.js';
-import { paintText } from '../typeset.js';
 
 const PITCH = mm(10.5);
 const GAP = mm(2.4);

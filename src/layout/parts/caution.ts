@@ -1,8 +1,8 @@
 import type { CautionHeading, CautionLine, Inline } from '../../document/index.js';
 import { BREAK, type Desk, type PaperBox } from '../desk.js';
 import { addArtifact, type PageDraft } from '../pen.js';
+import { paintText, type SetText } from '../rows.js';
 import { mm, SPACE } from '../tokens.js';
-import { paintText, type SetText } from '../typeset.js';
 
 /** Width of the ink bar at the start: the graver, the wider. */
 const BARS: Readonly<Record<CautionHeading, number>> = {

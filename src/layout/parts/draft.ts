@@ -1,8 +1,8 @@
 import type { Desk } from '../desk.js';
 import { addArtifact, type PageDraft } from '../pen.js';
+import { paintRow } from '../rows.js';
 import type { Draft } from '../structure.js';
 import { mm } from '../tokens.js';
-import { paintRow } from '../typeset.js';
 
 /** Paints the mark; `spoken` on the one page where it is read aloud. */
 export type DraftMark = (page: PageDraft, spoken: boolean) => void;

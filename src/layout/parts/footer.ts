@@ -2,10 +2,10 @@ import type { MixedLine, Stamp } from '../../document/index.js';
 import { direction } from '../../languages/index.js';
 import type { Desk } from '../desk.js';
 import { addArtifact, type PageDraft } from '../pen.js';
+import { paintRow, type Row } from '../rows.js';
 import type { Draft } from '../structure.js';
 import { mm } from '../tokens.js';
 import type { TypeRole } from '../type.js';
-import { paintRow, type Row } from '../typeset.js';
 
 const LINES_TO_RULE = mm(1.2);
 const RULE_TO_STAMP = mm(1.2);

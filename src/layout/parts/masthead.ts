@@ -1,7 +1,7 @@
 import { BREAK, type Desk, type PaperBox } from '../desk.js';
 import { addArtifact, type PageDraft } from '../pen.js';
+import { paintRow, paintText } from '../rows.js';
 import { mm, SPACE } from '../tokens.js';
-import { paintRow, paintText } from '../typeset.js';
 import { paintRule } from './section.js';
 
 /** What stands at the start edge beside a small title. */

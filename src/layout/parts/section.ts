@@ -4,10 +4,10 @@ import { layBlocks } from '../blocks/index.js';
 import { BREAK, type Desk, keptWithNext, type PaperBox } from '../desk.js';
 import { addArtifact, type PageDraft } from '../pen.js';
 import { layoutProblem } from '../problems.js';
+import { paintText, type SetText } from '../rows.js';
 import type { Draft } from '../structure.js';
 import { SPACE } from '../tokens.js';
 import type { TypeRole } from '../type.js';
-import { paintText, type SetText } from '../typeset.js';
 
 type Heading = Block & { readonly kind: 'heading' };
 

@@ -1,7 +1,7 @@
 import type { SourceLine } from '../../document/index.js';
 import { BREAK, type Desk, type PaperBox } from '../desk.js';
+import { paintText } from '../rows.js';
 import { mm, SPACE } from '../tokens.js';
-import { paintText } from '../typeset.js';
 import { paintRule, RULE_AND_SPACE } from './section.js';
 
 const LABEL_GAP = mm(1.2);
