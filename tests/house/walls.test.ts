@@ -96,12 +96,10 @@ const DOORS: Readonly<Record<string, readonly string[]>> = {
 
 /** Disk, clock, process and network belong to the outside. */
 const OUTSIDE = ['src/cli/', 'src/preview/', 'src/records/make/', 'src/pipeline/workers/'];
-const OUTSIDE_MODULES =
-  /^node:(fs|fs\/promises|os|child_process|http|https|net|process|worker_threads|timers.*)$/;
 /** Pure parts of the platform. */
 const PURE_MODULES = /^node:(buffer|crypto|zlib|util|path|url)$/;
 
-export function importFaults(files: readonly SourceFile[]): string[] {
+function importFaults(files: readonly SourceFile[]): string[] {
   return files.flatMap((file) => importsOf(file).flatMap((i) => faultOf(i) ?? []));
 }
 
