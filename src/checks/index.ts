@@ -1,3 +1,4 @@
+export { checkOutputs, checkSource, leveledCautions, type OutputInput, type SourceInput } from './all.js';
 export { type AlternativesInput, checkAlternatives } from './alternatives.js';
 export { type BodiesInput, checkBodies } from './bodies.js';
 export type { Built } from './built.js';

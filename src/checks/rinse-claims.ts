@@ -33,7 +33,7 @@ const SALT = /\b(?:salt|sodium)\b/i;
 /**
  * N18: a sentence that says which share of the salt goes when food is rinsed or drained is held against
  * the published range on the studies' basis, the label value with the liquid; a share in percent must
- * name that basis in its passage. English only. Numbers of a rinse figure must rest on a loss that some
+ * name that basis in its passage, and a denied share claims nothing. English only. Numbers of a rinse figure must rest on a loss that some
  * study published and on a label that counts the liquid.
  */
 export function checkRinseClaims({ passages, numbers }: RinseClaimsInput, report: Report): void {
@@ -64,7 +64,12 @@ function claimsIn(sentence: string): Found[] {
       ? [{ words: m[0], share, percent: false, says: saysAround(sentence, m.index, m.index + m[0].length) }]
       : [];
   });
-  return [...percents, ...words.slice(0, 1)];
+  return [...percents, ...words.slice(0, 1)].filter((claim) => !denied(sentence, claim.words));
+}
+
+/** "Rinsing does not take all the salt" claims nothing about how much goes. */
+function denied(sentence: string, words: string): boolean {
+  return /\b(?:not|never|cannot)\b|n['’]t\b/i.test(sentence.slice(0, sentence.indexOf(words)));
 }
 
 function saysAround(sentence: string, from: number, to: number): RinseClaim['says'] {

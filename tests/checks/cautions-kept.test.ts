@@ -210,6 +210,25 @@ describe('a caution that stands, but not as it must', () => {
   });
 });
 
+describe('a stop line on its figure’s own slide', () => {
+  const again = (id: string) => {
+    const d = deck();
+    const block = d.slides.flatMap((s) => (s.stage.kind === 'caution' ? [s.stage.block] : []));
+    const line = block.flatMap((b) => b.lines).filter((l) => l.id === id);
+    const step = {
+      ...d.slides[1],
+      stage: { kind: 'caution', block: { lines: line, whoToAsk: '' } },
+    } as Deck['slides'][number];
+    return check(asDeck({ ...d, slides: [...d.slides, step] }));
+  };
+  it('may stand again', () => {
+    expect(again('damaged-cans')).toEqual([]);
+  });
+  it('an ask-first line may not', () => {
+    expect(again('sodium-lithium')).toEqual([expect.stringContaining('stands 2 times')]);
+  });
+});
+
 describe('notes and standing lines', () => {
   it('a note that is missing beside its figure', () => {
     const s = sheet('handout', 'short');

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { checkLevelsAgree, contradictions } from '../../src/checks/index.js';
+import { NO_FACTS, pull } from '../../src/cautions/index.js';
+import { checkLevelsAgree, contradictions, leveledCautions } from '../../src/checks/index.js';
+import { createReport } from '../../src/diagnostics/index.js';
 import type { HolderPart, Lesson, Part } from '../../src/lesson/index.js';
 import { register } from '../cautions/register-files.js';
 import { found, place } from './fixtures.js';
@@ -145,6 +147,28 @@ describe('P12, levels that contradict each other', () => {
     };
     expect(found((r) => checkLevelsAgree({ lesson: lesson([]), cautions: [caution] }, r))).toEqual([
       'P12 The levels short and plain of the caution `well` disagree in yes and no: one says "not" and the other does not.',
+    ]);
+  });
+
+  it('takes the wordings that each level prints', () => {
+    const facts = {
+      ...NO_FACTS,
+      called: [{ id: 'fiber-slowly' }, { id: 'cook-heat' }],
+      rewordings: [
+        {
+          id: 'fiber-slowly',
+          level: 'short' as const,
+          text: 'Do not add fiber a little at a time.',
+          place: place(3),
+        },
+      ],
+    };
+    const leveled = leveledCautions(pull(register, facts, createReport()), 'en');
+    expect(leveled.map((l) => l.what)).toEqual(['the caution `fiber-slowly`']);
+    expect(found((r) => checkLevelsAgree({ lesson: lesson([]), cautions: leveled }, r))).toEqual([
+      expect.stringContaining(
+        'The levels short and plain of the caution `fiber-slowly` disagree in yes and no',
+      ),
     ]);
   });
 });

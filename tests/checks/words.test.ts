@@ -126,6 +126,8 @@ describe('N18, what rinsing takes away', () => {
     'The label says 20% of the Daily Value for sodium.',
     'Rinse under cold water for half a minute. The salt goes.',
     'Half of the group has rinsed beans today.',
+    'Do not say that rinsing takes all the salt away.',
+    'Rinsing does not remove half of the sodium.',
   ])('"%s" is fine', (text) => {
     expect(check(text)).toEqual([]);
   });

@@ -1,0 +1,70 @@
+import type { Passage, Pulled } from '../cautions/index.js';
+import type { Report } from '../diagnostics/index.js';
+import type { Numbers } from '../document/index.js';
+import type { Lesson } from '../lesson/index.js';
+import { checkAlternatives } from './alternatives.js';
+import { checkBodies } from './bodies.js';
+import type { Built } from './built.js';
+import { checkCautionsKept } from './cautions-kept.js';
+import { checkLevelsAgree, type Leveled } from './levels-agree.js';
+import { checkNotKnown } from './not-known.js';
+import { checkRinseClaims } from './rinse-claims.js';
+import { checkSameNumbers } from './same-numbers.js';
+import { type Comparison, checkSharedBasis } from './shared-basis.js';
+import { checkStructure } from './structure.js';
+
+/** A lesson as it was read and computed. */
+export interface SourceInput {
+  readonly lesson: Lesson;
+  /** Every sentence that someone reads or hears. */
+  readonly passages: readonly Passage[];
+  readonly comparisons: readonly Comparison[];
+  readonly numbers: Numbers;
+  /** What the lesson pulls; its own cautions and rewordings are held to one meaning at all levels. */
+  readonly pulled: readonly Pulled[];
+}
+
+/** The rules that need no output: N03, N18, S18, P12. */
+export function checkSource(input: SourceInput, report: Report): void {
+  const { lesson, passages } = input;
+  checkSharedBasis(input, report);
+  checkRinseClaims(input, report);
+  checkBodies({ passages, language: lesson.front.language }, report);
+  checkLevelsAgree({ lesson, cautions: leveledCautions(input.pulled, lesson.front.language) }, report);
+}
+
+/** Everything that one build made, with what it was made from. */
+export interface OutputInput {
+  readonly built: readonly Built[];
+  readonly numbers: Numbers;
+  readonly pulled: readonly Pulled[];
+  /** Standard lines that an output needs. */
+  readonly standing: (built: Built) => readonly Pulled[];
+}
+
+/** The rules that look at results: N02, N04, S17, A03, A04. */
+export function checkOutputs(input: OutputInput, report: Report): void {
+  checkSameNumbers(input, report);
+  checkNotKnown(input, report);
+  checkCautionsKept(input, report);
+  checkAlternatives(input, report);
+  checkStructure(input, report);
+}
+
+/** The lesson's own cautions, and those of the register that it rewords, level by level. */
+export function leveledCautions(pulled: readonly Pulled[], language: string): readonly Leveled[] {
+  return pulled.flatMap(({ caution, reworded }): Leveled[] => {
+    const words = caution.wordings[language];
+    if (!words || (!caution.own && Object.keys(reworded).length === 0)) return [];
+    return [
+      {
+        what: `the caution \`${caution.id}\``,
+        texts: (['short', 'plain', 'fuller'] as const).map((level) => ({
+          level,
+          text: reworded[level] ?? words[level],
+          place: caution.at,
+        })),
+      },
+    ];
+  });
+}
