@@ -39,11 +39,12 @@ export interface Setting {
  * Which of the three wordings prints. `short` and `plain` sheets print the short one, so that the block
  * stays tight; a caution of severity stop that a topic of the lesson pulls prints its plain wording on
  * the plain sheet; `fuller` prints the plain wording, slides the short one, staff pages the fullest.
+ * Standard lines, which are for everybody, stay short on the fuller sheet too: the boxes need the room.
  */
 export function sizeFor(pulled: Pulled, level: Level, output: Output): Size {
   if (output === 'slides') return 'short';
   if (output === 'staff' || level === 'staff') return 'fuller';
-  if (level === 'fuller') return 'plain';
+  if (level === 'fuller') return pulled.caution.kind === 'line' ? 'short' : 'plain';
   const subject = pulled.caution.severity === 'stop' && pulled.reasons.some((r) => r.by === 'topic');
   return level === 'plain' && subject ? 'plain' : 'short';
 }

@@ -129,7 +129,8 @@ function checkStanding(output: Built, lines: readonly Pulled[], tell: Tell): voi
 /** Everything a reader finds in an output but its cautions. */
 function allText(output: Built): string {
   const blocks = blocksOf(output).map((b) => textOf(inlinesOf(b)));
-  return blocks.join(' ');
+  const standing = output.kind === 'sheet' ? textOf(output.sheet.cautions.standing?.inlines ?? []) : '';
+  return [standing, ...blocks].join(' ');
 }
 
 /**

@@ -70,11 +70,6 @@ export function settingFor(desk: Desk, kind: SheetKind | 'slides', level: Level)
   };
 }
 
-/** Lines for everybody stay one short sentence each on the fuller sheet too, so that the boxes keep their room. */
-export function standingSetting(desk: Desk, kind: SheetKind | 'slides', level: Level): Setting {
-  return settingFor(desk, kind, level === 'fuller' ? 'plain' : level);
-}
-
 export function viewerFor(desk: Desk, kind: SheetKind | 'slides', level: Level, report: Report): Viewer {
   const setting = settingFor(desk, kind, level);
   const where = kind === 'slides' ? 'slide' : kind === 'review' || kind === 'notes' ? 'staff' : kind;
@@ -117,8 +112,7 @@ export function makeSheet(
   const all = viewer.blocks(withoutSlides(select(desk.computed.lesson, { level, output })));
   const [message, body] = kind === 'handout' ? splitMessage(all) : [[], all];
   const setting = settingFor(desk, kind, level);
-  const standing = standingSetting(desk, kind, level);
-  const lines = standingSentences(standingLines(desk.pulled, desk.facts, standing), standing, report);
+  const lines = standingSentences(standingLines(desk.pulled, desk.facts, setting), setting, report);
   const cautions = { ...cautionBlock(desk.pulled, setting, report), standing: runOn(lines) };
   return finish(desk, {
     kind,

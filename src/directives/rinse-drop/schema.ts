@@ -22,7 +22,11 @@ export const schema: KnownDirective = {
     },
     treatment: {
       kind: { is: 'choice', of: TREATMENTS },
-      help: 'what is done to the food (drained and rinsed when left out)',
+      help: 'what is done to the food: drained, or drained and rinsed (the second when left out)',
+    },
+    'no-salt-added': {
+      kind: { is: 'choice', of: ['yes', 'no'] },
+      help: 'yes for a can that says no salt added: no range is shown, only that rinsing matters little',
     },
   },
 };
@@ -33,10 +37,11 @@ export interface Values {
   readonly name: string;
   /** The food's own table row, for the cautions. */
   readonly food: Food;
-  readonly kind: RinseKind | null;
+  readonly kind: RinseKind;
   readonly label: Amount<'mg'>;
   readonly basis: Basis;
   readonly treatment: Treatment;
+  readonly noSaltAdded: boolean;
   readonly place: Place;
   readonly labelPlace: Place;
   readonly basisPlace: Place;

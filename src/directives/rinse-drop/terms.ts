@@ -2,15 +2,17 @@ import type { TermTable } from '../../languages/index.js';
 
 export type Key =
   | 'label'
+  | 'label-bare'
   | 'reading'
+  | 'reading-range'
   | 'reading-blank'
   | 'on-label'
   | 'on-label-note'
   | 'after-rinsed'
   | 'after-drained'
   | 'after-note'
-  | 'range'
   | 'look'
+  | 'look-key'
   | 'sure'
   | 'unsure'
   | 'gone'
@@ -19,37 +21,49 @@ export type Key =
   | 'sodium'
   | 'to-fill'
   | 'basis'
+  | 'brick'
   | 'disagree'
+  | 'vary'
+  | 'range-blank'
   | 'little'
-  | 'source'
+  | 'no-salt'
   | 'sources'
-  | 'key-why';
+  | 'key-share'
+  | 'key-bricks'
+  | 'key-range';
 
 export const terms: TermTable<Key> = {
   en: {
-    label: 'Two rows of bricks: sodium in {basis} of canned {food}, on the label and after.',
-    reading: 'On the label: {label}. {after}: somewhere from {range}. {gone} is gone.',
+    label: 'Two rows of bricks: sodium in {basis}, of canned {food}, on the label and after.',
+    'label-bare': 'Two rows of bricks: sodium on the label and after.',
+    reading: 'On the label: {label} of sodium. {after}: somewhere from {range}.',
+    'reading-range': '{gone} is gone.',
     'reading-blank':
-      'A row of solid bricks for the label, and the same row in outline. One brick stands for {brick} of sodium.',
+      'On the label: {label} of sodium, a row of solid bricks. {after}: the same row in outline. One brick is {brick} of sodium.',
     'on-label': 'On the label',
     'on-label-note': '{label} sodium',
     'after-rinsed': 'After rinsing',
     'after-drained': 'After draining',
     'after-note': '{range} left',
-    range: '{range}',
     look: 'somewhere in here',
+    'look-key': 'cross out {bricks} bricks',
     sure: 'still there',
     unsure: 'may be there',
     gone: 'gone',
-    caption: 'Sodium in {basis} of canned {food}',
+    caption: 'Sodium in canned {food}: {basis}',
     row: 'When',
     sodium: 'Sodium',
     'to-fill': 'to fill in',
-    basis: '{basis} canned {food}, as the label counts it; 1 brick = {brick} of sodium.',
+    basis: 'Canned {food}: {basis}, as on the label.',
+    brick: '1 brick = {brick} of sodium.',
     disagree: 'Studies disagree, so we show a range.',
+    vary: 'Cans differ, so we show a range.',
+    'range-blank': 'The answer is a range.',
     little: 'This can holds little salt to begin with, so rinsing matters little.',
-    source: 'Source ',
-    sources: 'Sources ',
-    'key-why': 'From {range} is left. Any answer inside is right: studies disagree.',
+    'no-salt': 'This can has no salt added ({label} of sodium in {basis}), so rinsing matters little.',
+    sources: { one: 'Source ', other: 'Sources ' },
+    'key-share': '{after}, {share} of what the label says is gone.',
+    'key-bricks': 'Any answer from {bricks} bricks is right.',
+    'key-range': 'Any answer that leaves {range} is right.',
   },
 };
