@@ -1,4 +1,5 @@
 import { type CodeTable, type Place, type Problem, problemsOf } from '../diagnostics/index.js';
+import { type Basis, type Food, gramsOf } from '../nutrition/index.js';
 
 /** What directives report while they read and compute. A rule of `editor-checks` keeps its own code. */
 export const directiveCodes = {
@@ -52,10 +53,23 @@ export const directiveCodes = {
     about:
       'Food records differ from one batch to the next. Below 10 percent (house rule) the answer could be either; ask about other foods or another measure.',
   },
-  'directives/own-caution': {
+  'directives/empty': {
     severity: 'stop',
-    rule: "A lesson's own caution carries its wording at every level, its source and the day to check it again.",
-    about: 'A caution that misses a level would be lost on that sheet.',
+    rule: 'What a directive has to know is not left empty.',
+    about:
+      'An empty value would leave a figure without its food, its measures or its words. Write the value.',
+  },
+  'directives/same-row': {
+    severity: 'stop',
+    rule: 'Each row of a figure is a form of its own.',
+    about:
+      'Two rows for one record would stand on the same dot and look like a finding. Name another form, or take one row out.',
+  },
+  'quiz/prompt': {
+    severity: 'ask',
+    rule: 'A question asks for what its rule computes.',
+    about:
+      'A question that asks for the most while its answer is the least makes a key that contradicts the page. If the words are right as they stand, give the reason.',
   },
   'directives/write': {
     severity: 'stop',
@@ -87,7 +101,8 @@ export interface Refused {
 
 /** A refusal of the core or of a table as a problem at its place. */
 export function readProblem(code: keyof typeof directiveCodes, refused: Refused, place: Place): Problem {
-  const near = refused.near?.length ? `Try: ${refused.near.join('; ')}.` : undefined;
+  const told = refused.near?.every((name) => refused.hint?.includes(name)) ?? true;
+  const near = told ? undefined : `Try: ${refused.near?.join('; ')}.`;
   const hint = [refused.hint, near].filter(Boolean).join(' ');
   return problem(code, refused.reason, {
     place,
@@ -104,7 +119,22 @@ export function foodProblem(
 ): Problem {
   return readProblem(
     'directives/no-such-food',
-    { reason: `There is no "${written}" in the food tables.`, near: found.near },
+    { reason: `There is no ${quoted(written)} in the food tables.`, near: found.near },
     place,
   );
 }
+
+/**
+ * A food that cannot stand on the basis: its measure is not known, or it is in another state (N03).
+ */
+export function basisProblem(food: Food, basis: Basis, refused: Refused, place: Place): Problem {
+  const weighed = gramsOf(basis.amount, food);
+  const unweighed = !weighed.ok && weighed.reason === refused.reason;
+  return readProblem(unweighed ? 'directives/amount' : 'N03', refused, place);
+}
+
+/** The author's words in a message: in quotes, cut when they are long. */
+export function quoted(words: string): string {
+  return `"${words.length > LONGEST_QUOTE ? `${words.slice(0, LONGEST_QUOTE)}…` : words}"`;
+}
+const LONGEST_QUOTE = 80;

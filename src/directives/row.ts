@@ -1,9 +1,10 @@
 import type { Place } from '../diagnostics/index.js';
-import type { Line } from '../lesson/index.js';
+import type { InlineNode, Line } from '../lesson/index.js';
 
-/** One `;`-parted piece of a row: its text, trimmed, and where it stands. */
+/** One `;`-parted piece of a row: its text, trimmed, the same as running text, and where it stands. */
 export interface Piece {
   readonly text: string;
+  readonly inlines: readonly InlineNode[];
   readonly place: Place;
 }
 
@@ -17,8 +18,7 @@ export interface RowPieces {
 
 /** Splits a row at `;`. A name is one or two words of letters and hyphens; the first `=` parts it from its value. */
 export function splitRow(line: Line): RowPieces {
-  const pieces = splitPieces(line);
-  const [main = { text: '', place: line.place }, ...rest] = pieces;
+  const [main = { text: '', inlines: [], place: line.place }, ...rest] = splitPieces(line);
   const facts = new Map<string, Piece>();
   const strays: Piece[] = [];
   for (const piece of rest) {
@@ -37,22 +37,72 @@ export function readFact(piece: Piece): { readonly name: string; readonly value:
   const shift = piece.text.length - value.length;
   return {
     name: match[1].toLowerCase(),
-    value: { text: value, place: { ...piece.place, column: piece.place.column + shift } },
+    value: {
+      text: value,
+      inlines: withoutName(piece.inlines),
+      place: { ...piece.place, column: piece.place.column + shift },
+    },
   };
 }
 
+/** The first node of these kinds in running text, however deep. */
+export function firstOf(
+  nodes: readonly InlineNode[],
+  kinds: readonly InlineNode['kind'][],
+): InlineNode | undefined {
+  for (const node of nodes) {
+    if (kinds.includes(node.kind)) return node;
+    const inside = 'children' in node ? firstOf(node.children, kinds) : undefined;
+    if (inside) return inside;
+  }
+  return undefined;
+}
+
 function splitPieces(line: Line): Piece[] {
+  const raws = line.text.split(';');
+  const runs = splitInlines(line.inlines);
   const out: Piece[] = [];
   let start = 0;
-  for (let i = 0; i <= line.text.length; i++) {
-    if (i < line.text.length && line.text[i] !== ';') continue;
-    const raw = line.text.slice(start, i);
+  raws.forEach((raw, index) => {
     const text = raw.trim();
-    if (text !== '' || out.length === 0)
-      out.push({ text, place: placeIn(line, start + (raw.length - raw.trimStart().length), text.length) });
-    start = i + 1;
-  }
+    if (text !== '' || out.length === 0) {
+      const place = placeIn(line, start + (raw.length - raw.trimStart().length), text.length);
+      // A semicolon inside code or a link parts the text and not the running text; then the text alone is safe.
+      const inlines =
+        runs.length === raws.length ? (runs[index] ?? []) : [{ kind: 'text' as const, text, place }];
+      out.push({ text, inlines, place });
+    }
+    start += raw.length + 1;
+  });
   return out;
+}
+
+/** Running text cut at the semicolons of its own texts. */
+function splitInlines(nodes: readonly InlineNode[]): InlineNode[][] {
+  const runs: InlineNode[][] = [[]];
+  for (const node of nodes) {
+    if (node.kind !== 'text') {
+      runs.at(-1)?.push(node);
+      continue;
+    }
+    let at = 0;
+    node.text.split(';').forEach((text, index) => {
+      if (index > 0) runs.push([]);
+      const place = { ...node.place, column: node.place.column + at };
+      if (text !== '') runs.at(-1)?.push({ kind: 'text', text, place });
+      at += text.length + 1;
+    });
+  }
+  return runs;
+}
+
+/** Running text after the first `name =`, which stands in its first text. */
+function withoutName(nodes: readonly InlineNode[]): readonly InlineNode[] {
+  const [first, ...rest] = nodes;
+  if (first?.kind !== 'text') return nodes;
+  const text = first.text.replace(/^[^=]*=\s*/, '');
+  const place = { ...first.place, column: first.place.column + (first.text.length - text.length) };
+  return text === '' ? rest : [{ kind: 'text', text, place }, ...rest];
 }
 
 /** The place of a stretch of a line's text, by the marks that the parser left. */

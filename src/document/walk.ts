@@ -47,7 +47,9 @@ export function numbersIn(blocks: readonly Block[]): string[] {
   const figures = (list: readonly Block[]): void => {
     for (const block of list) {
       if (block.kind === 'figure') for (const id of block.figure.numbers) found.add(id);
-      else if (block.kind === 'quote') figures(block.blocks);
+      else if (block.kind === 'question') {
+        for (const { key } of block.choices) if (key?.number !== undefined) found.add(key.number);
+      } else if (block.kind === 'quote') figures(block.blocks);
       else if (block.kind === 'list') for (const item of block.items) figures(item);
     }
   };

@@ -1,165 +1,222 @@
-import { nearest, type Place } from '../../diagnostics/index.js';
-import type { DirectivePart, Row } from '../../lesson/index.js';
-import { NUTRIENTS, type NutrientName, parseBasis } from '../../nutrition/index.js';
+import { nearest, type Report } from '../../diagnostics/index.js';
+import { kebab } from '../../document/index.js';
+import type { Attribute, DirectivePart, Row } from '../../lesson/index.js';
+import { NUTRIENTS, type NutrientName } from '../../nutrition/index.js';
 import { isFood } from '../../records/index.js';
+import { readBasis } from '../basis.js';
 import type { ReadContext } from '../contract.js';
-import { foodProblem, readProblem } from '../problems.js';
-import { splitRow } from '../row.js';
-import { type FormRow, MOST_MEASURES, MOST_ROWS, type Values } from './schema.js';
+import { foodProblem, quoted, readProblem } from '../problems.js';
+import { firstOf, type Piece, splitRow } from '../row.js';
+import { FACTS, type FormRow, MOST_MEASURES, MOST_ROWS, type Values } from './schema.js';
 
 const LETTERS = ['A', 'B', 'C', 'D'];
-const FACTS = ['choose', 'from', 'word'];
 
-/** Reads the attributes and rows; a row that cannot be read is reported and left out. */
+/** Reads the attributes and rows. Whatever cannot be read is reported at its place, and then nothing is shown. */
 export function read(part: DirectivePart, context: ReadContext): Values | undefined {
   const { report } = context;
   const food = part.attributes.get('food');
   const basisText = part.attributes.get('basis');
   const show = part.attributes.get('show');
   if (!part.id || !food || !basisText || !show) return undefined;
-  const basis = parseBasis(basisText.value);
-  if (!basis.ok) {
-    report.add(readProblem('directives/basis', basis, basisText.place));
-    return undefined;
-  }
-  const nutrients = readMeasures(show.value, show.place, context);
-  const kind = food.value.trim();
-  const rows = part.rows.flatMap((row, index) => readRow(row, index, kind, context) ?? []);
-  if (part.rows.length < 2 || part.rows.length > MOST_ROWS) {
+  const basis = readBasis(basisText, 'directives/basis', report);
+  const nutrients = readMeasures(show, report);
+  const kind = food.value.trim().replace(/\s+/g, ' ');
+  const rows = readRows(part, kind, food, context);
+  if (!basis || !nutrients || !rows) return undefined;
+  return { id: part.id, food: kind, basis, basisPlace: basisText.place, nutrients, rows };
+}
+
+function readMeasures({ value, place }: Attribute, report: Report): NutrientName[] | undefined {
+  const names = Object.keys(NUTRIENTS) as NutrientName[];
+  const words = value
+    .split(';')
+    .map((w) => w.trim().replace(/\s+/g, ' '))
+    .filter(Boolean);
+  const fault = (
+    code: 'directives/empty' | 'directives/nutrient',
+    reason: string,
+    hint: string,
+  ): undefined => {
+    report.add(readProblem(code, { reason, hint }, place));
+  };
+  if (words.length === 0)
+    return fault(
+      'directives/empty',
+      'Nothing is named to compare.',
+      'Write show="sodium; fiber", the most important first.',
+    );
+  const found = words.map((word) => names.find((name) => name.toLowerCase() === word.toLowerCase()));
+  words.forEach((word, index) => {
+    if (found[index]) return;
+    const near = nearest(word, names, 3);
+    fault(
+      'directives/nutrient',
+      `${quoted(word)} is no nutrient that can be compared.`,
+      near.length > 0
+        ? `Did you mean ${near.join(' or ')}?`
+        : 'Name nutrients of the food tables, such as sodium, fiber or vitamin C.',
+    );
+  });
+  const known = [...new Set(found.flatMap((name) => name ?? []))];
+  if (known.length > MOST_MEASURES)
+    return fault(
+      'directives/nutrient',
+      `A figure compares at most ${MOST_MEASURES} measures, and this one names ${known.length}.`,
+      'Leave some out, or write a second figure.',
+    );
+  return known.length > 0 && found.every(Boolean) ? known : undefined;
+}
+
+function readRows(
+  part: DirectivePart,
+  kind: string,
+  food: Attribute,
+  context: ReadContext,
+): readonly FormRow[] | undefined {
+  const { report } = context;
+  const { rows } = part;
+  if (rows.length < 2 || rows.length > MOST_ROWS) {
     report.add(
       readProblem(
         'directives/rows',
         {
-          reason: `form-compare takes two to ${MOST_ROWS} rows, and this one has ${part.rows.length}.`,
-          hint: 'Write one row for each form, such as "- canned, drained".',
+          reason: `form-compare takes two to ${MOST_ROWS} rows, and this one has ${rows.length}.`,
+          hint:
+            rows.length < 2
+              ? 'Write one row for each form, such as "- canned, drained".'
+              : 'Leave some out, or write a second figure.',
         },
         part.place,
       ),
     );
     return undefined;
   }
-  if (nutrients.length === 0 || rows.length < part.rows.length) return undefined;
-  return {
-    id: part.id,
-    food: kind,
-    basis: basis.value,
-    basisPlace: basisText.place,
-    nutrients,
-    rows: linkLooks(rows, part.rows, context),
-  };
-}
-
-function readMeasures(text: string, place: Place, { report }: ReadContext): NutrientName[] {
-  const names = Object.keys(NUTRIENTS) as NutrientName[];
-  const found: NutrientName[] = [];
-  for (const word of text
-    .split(';')
-    .map((w) => w.trim())
-    .filter(Boolean)) {
-    const name = names.find((n) => n.toLowerCase() === word.toLowerCase());
-    if (!name) {
-      report.add(
-        readProblem(
-          'directives/nutrient',
-          { reason: `"${word}" is no nutrient that can be compared.`, near: nearest(word, names, 3) },
-          place,
-        ),
-      );
-    } else if (!found.includes(name)) found.push(name);
-  }
-  if (found.length > MOST_MEASURES) {
+  if (context.foods.forms(kind).length === 0) {
+    const near = context.foods.form(kind, '');
     report.add(
-      readProblem(
-        'directives/nutrient',
-        {
-          reason: `A figure compares at most ${MOST_MEASURES} measures, and this one names ${found.length}.`,
-          hint: 'Leave some out, or write a second figure.',
-        },
-        place,
-      ),
+      kind === ''
+        ? readProblem(
+            'directives/empty',
+            { reason: 'No food is named.', hint: 'Write food="pinto beans".' },
+            food.place,
+          )
+        : foodProblem(kind, isFood(near) ? { near: [] } : near, food.place),
     );
+    return undefined;
   }
-  return found.slice(0, MOST_MEASURES);
+  const read = rows.flatMap((row, index) => readRow(row, index, kind, context) ?? []);
+  if (read.length < rows.length) return undefined;
+  return distinct(read, report) ? withArrow(read, rows, report) : undefined;
 }
 
 function readRow(row: Row, index: number, kind: string, context: ReadContext): FormRow | undefined {
+  const { report, foods } = context;
   const { main, facts, strays } = splitRow(row);
-  for (const stray of strays)
-    context.report.add(
+  const fault = (reason: string, near: readonly string[], place: Piece['place']) =>
+    report.add(
       readProblem(
         'directives/row-fact',
-        {
-          reason: `"${stray.text}" is no fact of this row.`,
-          hint: 'Write name = value, each name once.',
-          near: FACTS,
-        },
-        stray.place,
+        { reason, hint: 'Write facts as name = value, each name once.', near },
+        place,
       ),
     );
-  for (const [name, value] of facts) {
-    if (!FACTS.includes(name))
-      context.report.add(
-        readProblem(
-          'directives/row-fact',
-          {
-            reason: `A row of form-compare knows no "${name}".`,
-            near: nearest(name, FACTS).length ? nearest(name, FACTS) : FACTS,
-          },
-          value.place,
-        ),
+  for (const stray of strays) fault(`${quoted(stray.text)} is no fact of this row.`, FACTS, stray.place);
+  for (const [name, value] of facts)
+    if (!FACTS.some((fact) => fact === name))
+      fault(
+        `A row of form-compare knows no ${quoted(name)}.`,
+        nearest(name, FACTS).length > 0 ? nearest(name, FACTS) : FACTS,
+        value.place,
       );
-  }
-  const found = context.foods.form(kind, main.text);
-  if (!isFood(found)) {
-    context.report.add(foodProblem(`${kind}, ${main.text}`, found, main.place));
+  const [inner] = row.rows;
+  if (inner)
+    report.add(
+      readProblem(
+        'directives/rows',
+        { reason: 'A row of form-compare holds no list of its own.', hint: 'Write each form on one line.' },
+        inner.place,
+      ),
+    );
+  const choose = facts.get('choose');
+  const picture = choose && firstOf(choose.inlines, ['picture']);
+  if (picture) fault('A picture cannot stand in "choose".', [], picture.place);
+  if (main.text === '') {
+    report.add(
+      readProblem(
+        'directives/rows',
+        { reason: 'This row names no form.', hint: 'Write the form first, such as "- canned, drained".' },
+        row.place,
+      ),
+    );
     return undefined;
   }
-  const choose = facts.get('choose')?.text;
+  const found = foods.form(kind, main.text);
+  if (!isFood(found)) {
+    report.add(foodProblem(`${kind}, ${main.text}`, found, main.place));
+    return undefined;
+  }
   return {
     words: main.text,
     letter: LETTERS[index] ?? '',
     food: found,
-    ...(choose ? { choose } : {}),
+    ...(choose && choose.text !== '' ? { choose: choose.inlines } : {}),
     place: main.place,
   };
 }
 
-/** `from = canned, drained ; word = rinsing` on the row that the arrow reaches. */
-function linkLooks(rows: readonly FormRow[], sources: readonly Row[], { report }: ReadContext): FormRow[] {
+function distinct(rows: readonly FormRow[], report: Report): boolean {
+  const twice = rows.flatMap((row, index) => {
+    const first = rows
+      .slice(0, index)
+      .find((r) => r.food.id === row.food.id || kebab(r.words) === kebab(row.words));
+    return first ? [{ row, first }] : [];
+  });
+  for (const { row, first } of twice)
+    report.add(
+      readProblem(
+        'directives/same-row',
+        {
+          reason: `${quoted(row.words)} is the same form as ${quoted(first.words)}: ${row.food.name}.`,
+          hint: 'Name another form, or take one row out.',
+        },
+        row.place,
+      ),
+    );
+  return twice.length === 0;
+}
+
+/** `from = canned, drained ; word = rinsing` on the row that the arrow reaches. One arrow a figure. */
+function withArrow(rows: readonly FormRow[], sources: readonly Row[], report: Report): FormRow[] {
+  let drawn = false;
+  const fault = (reason: string, hint: string, place: Piece['place'], near: readonly string[] = []) =>
+    report.add(readProblem('directives/row-fact', { reason, hint, near }, place));
   return rows.map((row, index) => {
     const source = sources[index];
-    if (!source) return row;
-    const { facts } = splitRow(source);
+    const { facts } = source ? splitRow(source) : { facts: new Map<string, Piece>() };
     const from = facts.get('from');
     const word = facts.get('word');
-    if (!from && !word) return row;
-    if (!from || !word) {
-      report.add(
-        readProblem(
-          'directives/row-fact',
-          {
-            reason: 'An arrow needs both the row it comes from and its word.',
-            hint: 'Write from = canned, drained ; word = rinsing.',
-          },
-          (from ?? word)?.place ?? row.place,
-        ),
+    const at = from ?? word;
+    if (!at) return row;
+    const start = rows.find((r) => r !== row && r.words.toLowerCase() === from?.text.toLowerCase());
+    if (!from?.text || !word?.text)
+      fault(
+        'An arrow needs both the row that it comes from and its word.',
+        'Write from = canned, drained ; word = rinsing.',
+        at.place,
       );
-      return row;
-    }
-    const start = rows.find((r) => r.words.toLowerCase() === from.text.toLowerCase());
-    if (!start || start === row) {
-      report.add(
-        readProblem(
-          'directives/row-fact',
-          {
-            reason: `No other row is called "${from.text}".`,
-            near: rows.filter((r) => r !== row).map((r) => r.words),
-          },
-          from.place,
-        ),
+    else if (!start)
+      fault(
+        `No other row is called ${quoted(from.text)}.`,
+        'Write the other row as it stands in this figure.',
+        from.place,
+        rows.filter((r) => r !== row).map((r) => r.words),
       );
-      return row;
+    else if (drawn)
+      fault('This figure has an arrow already.', 'Keep the one move that is worth seeing.', from.place);
+    else {
+      drawn = true;
+      return { ...row, look: { from: start.letter, word: word.text } };
     }
-    return { ...row, look: { from: start.letter, word: word.text } };
+    return row;
   });
 }

@@ -1,5 +1,5 @@
 import type { Place } from '../../diagnostics/index.js';
-import type { KnownDirective } from '../../lesson/index.js';
+import type { InlineNode, KnownDirective } from '../../lesson/index.js';
 import type { Basis, Food, NutrientName } from '../../nutrition/index.js';
 
 export const schema: KnownDirective = {
@@ -15,7 +15,7 @@ export const schema: KnownDirective = {
     basis: {
       kind: { is: 'text' },
       required: true,
-      help: 'the one amount for all rows, such as 1 cup, ready to eat; 100 g; or 1 can (15 oz)',
+      help: 'the one amount for all rows, such as 1 cup, ready to eat; 100 g; or 1 can',
     },
     show: {
       kind: { is: 'list' },
@@ -26,6 +26,9 @@ export const schema: KnownDirective = {
   body: ['rows'],
 };
 
+/** What a row may say after its form. */
+export const FACTS = ['choose', 'from', 'word'] as const;
+
 /** One form of the food. */
 export interface FormRow {
   /** The form in the author's words; the row's name in ids. */
@@ -33,7 +36,7 @@ export interface FormRow {
   readonly letter: string;
   readonly food: Food;
   /** "when you have time to soak and cook" */
-  readonly choose?: string;
+  readonly choose?: readonly InlineNode[];
   /** The letter of the row from which the arrow of the first lane comes, and its word. */
   readonly look?: { readonly from: string; readonly word: string };
   readonly place: Place;
@@ -43,7 +46,7 @@ export interface Values {
   readonly id: string;
   /** The food in the author's words. */
   readonly food: string;
-  readonly basis: Basis;
+  readonly basis: Basis & { readonly portion: string };
   readonly basisPlace: Place;
   readonly nutrients: readonly NutrientName[];
   readonly rows: readonly FormRow[];

@@ -2,41 +2,66 @@ import type { TermTable } from '../../languages/index.js';
 
 export type Key =
   | 'label'
+  | 'label-many'
+  | 'label-bare'
+  | 'reading-rows'
+  | 'reading-row'
   | 'reading-lane'
+  | 'reading-lane-open'
+  | 'reading-lane-none'
   | 'reading-dot'
+  | 'reading-look'
   | 'reading-blank'
+  | 'and-then'
   | 'caption'
   | 'form'
+  | 'row'
+  | 'to-fill'
+  | 'sodium-note'
   | 'basis'
-  | 'label-row'
   | 'label-rows'
+  | 'before-cooking'
+  | 'weights'
+  | 'weight'
   | 'not-known'
   | 'estimated'
-  | 'source'
-  | 'sources'
-  | 'sodium-note'
-  | 'choose'
-  | 'to-fill'
-  | 'title';
+  | 'sources';
 
 export const terms: TermTable<Key> = {
   en: {
-    label: '{food} on {count} lines: {lanes}. {basis}.',
-    'reading-lane': '{lane}, lowest to highest: {dots}.',
-    'reading-dot': '{letter}, {form}, {value}',
-    'reading-blank': 'Empty lines from zero for {lanes}. Letters to place: {letters}.',
+    label: '{food} in {forms} forms, compared by {lanes}. {basis}.',
+    'label-many': '{food} in {forms} forms, compared by {lanes} measures. {basis}.',
+    'label-bare': 'One food in {forms} forms, side by side.',
+    'reading-rows': 'In {basis}: {rows}.',
+    'reading-row': '{letter} is {form}',
+    'reading-lane': '{lane}, lowest to highest: {dots}',
+    'reading-lane-open': '{lane}, lowest to highest: {dots}; not known for {letters}',
+    'reading-lane-none': '{lane}: not known for {letters}',
+    'reading-dot': '{letter}, {value}',
+    'reading-look': 'An arrow leads from {from} to {to}: {word}.',
+    'reading-blank': {
+      one: 'An empty line from zero for {lanes}: each letter has a place on it.',
+      other: 'Empty lines from zero for {lanes}: each letter has a place on each line.',
+    },
+    'and-then': '; ',
     caption: '{food}, {basis}',
     form: 'Form',
-    basis: '{basis}, {food}.',
-    'label-row': '{letters} is what the label says, with the liquid; it is not how the food is eaten.',
-    'label-rows': '{letters} are what the label says, with the liquid; that is not how the food is eaten.',
-    'not-known': '“Not known” means no one has measured it, not zero.',
-    estimated: 'The weight of a cup of {letters} is an estimate.',
-    source: 'Source ',
-    sources: 'Sources ',
-    'sodium-note': 'a part of salt',
-    choose: '{letter} {words}',
+    row: '{letter}, {form}',
     'to-fill': 'to fill in',
-    title: '{lane}: {dots}',
+    'sodium-note': 'a part of salt',
+    basis: '{food}: {basis}.',
+    'label-rows': {
+      one: '{letters} is what the label says, with the liquid; it is not how the food is eaten.',
+      other: '{letters} are what the label says, with the liquid; that is not how the food is eaten.',
+    },
+    'before-cooking': {
+      one: '{letters} is measured before cooking.',
+      other: '{letters} are measured before cooking.',
+    },
+    weights: 'The food weighs: {weights}.',
+    weight: '{letter} {weight}',
+    'not-known': '“Not known” means that the food table has no value. It does not mean zero.',
+    estimated: 'The weight of {portion} of {letters} is an estimate.',
+    sources: { one: 'Source ', other: 'Sources ' },
   },
 };

@@ -2,7 +2,8 @@ import type { Block, Inline } from '../../document/index.js';
 import type { DotLanes, Lane } from '../../figures/index.js';
 import type { View, ViewContext } from '../contract.js';
 import { signOf } from '../sign.js';
-import { capital, citeList } from '../words.js';
+import { capital, citeList, withNumbers } from '../words.js';
+import { alternativeOf, arrowOf } from './alternative.js';
 import type { CompareResult } from './compute.js';
 import type { Values } from './schema.js';
 
@@ -13,7 +14,7 @@ export function view(values: Values, computed: CompareResult, context: ViewConte
   if (context.where === 'slide')
     return { blocks: [], stages: [{ kind: 'show', block: { kind: 'figure', figure } }], shelf: basis };
   const choose = values.rows.flatMap((row) =>
-    row.choose ? [{ letter: row.letter, inlines: [{ text: row.choose }] }] : [],
+    row.choose ? [{ letter: row.letter, inlines: context.inlines(row.choose) }] : [],
   );
   const blocks: Block[] = [{ kind: 'figure', figure }];
   if (choose.length > 0 && context.where === 'handout' && context.level !== 'short')
@@ -24,7 +25,9 @@ export function view(values: Values, computed: CompareResult, context: ViewConte
 
 function figureOf(values: Values, computed: CompareResult, context: ViewContext): DotLanes {
   const mode = context.where === 'worksheet' ? 'blank' : context.where === 'key' ? 'key' : 'shown';
+  const blank = mode === 'blank';
   const lanes = lanesAt(computed, context);
+  const look = arrowOf(values, lanes);
   return {
     kind: 'dot-lanes',
     id: values.id,
@@ -35,96 +38,60 @@ function figureOf(values: Values, computed: CompareResult, context: ViewContext)
       words: capital(row.words),
     })),
     lanes: lanes.map((lane, index): Lane => {
-      const look = index === 0 && mode !== 'blank' ? values.rows.find((row) => row.look) : undefined;
+      // A blank lane holds no dots at all, so that nothing can give its values away.
+      const dots = blank ? [] : lane.dots;
       return {
         name: capital(lane.nutrient),
         ...(lane.nutrient === 'sodium' ? { note: context.say('sodium-note') } : {}),
-        dots: lane.dots.map((dot) => ({
-          letter: dot.letter,
-          value: dot.value,
-          text: context.text(dot.number),
-          number: dot.number,
-        })),
-        ...(look?.look ? { look: { from: look.look.from, to: look.letter, word: look.look.word } } : {}),
+        dots: dots.map((dot) => ({ ...dot, text: context.text(dot.number) })),
+        ...(index === 0 && look && !blank ? { look } : {}),
       };
     }),
-    numbers: mode === 'blank' ? [] : lanes.flatMap((lane) => lane.dots.map((dot) => dot.number)),
-    alternative: alternative(values, lanes, context, mode === 'blank'),
+    numbers: blank ? [] : lanes.flatMap((lane) => lane.dots.map((dot) => dot.number)),
+    alternative: alternativeOf(values, lanes, context, blank),
   };
 }
 
-/** A level may drop rows of the figure, never its basis: one measure at `short`, three at `plain`. */
+/** A level may drop measures of the figure, never its basis: one at `short`, three at `plain` and on the screen. */
 function lanesAt(computed: CompareResult, { level, where }: ViewContext): CompareResult['lanes'] {
   const most = where === 'slide' ? 3 : level === 'short' ? 1 : level === 'plain' ? 3 : computed.lanes.length;
   return computed.lanes.slice(0, most);
 }
 
-function alternative(
-  values: Values,
-  lanes: CompareResult['lanes'],
-  context: ViewContext,
-  blank: boolean,
-): DotLanes['alternative'] {
-  const { say, list, text } = context;
-  const names = lanes.map((lane) => lane.nutrient);
-  const words = new Map(values.rows.map((row) => [row.letter, row.words]));
-  const basis = values.basis.words;
-  return {
-    label: say('label', { food: capital(values.food), count: lanes.length, lanes: list(names), basis }),
-    reading: blank
-      ? say('reading-blank', {
-          lanes: list(names),
-          letters: list(values.rows.map((row) => `${row.letter}, ${row.words}`)),
-        })
-      : lanes
-          .map((lane) =>
-            say('reading-lane', {
-              lane: capital(lane.nutrient),
-              dots: dotsInOrder(lane.dots)
-                .map((dot) =>
-                  say('reading-dot', {
-                    letter: dot.letter,
-                    form: words.get(dot.letter) ?? '',
-                    value: text(dot.number),
-                  }),
-                )
-                .join('; '),
-            }),
-          )
-          .join(' '),
-    table: {
-      caption: say('caption', { food: capital(values.food), basis }),
-      head: [say('form'), ...names.map(capital)],
-      rows: values.rows.map((row) => [
-        `${row.letter}, ${row.words}`,
-        ...lanes.map((lane) =>
-          blank ? say('to-fill') : text(lane.dots.find((dot) => dot.letter === row.letter)?.number ?? ''),
-        ),
-      ]),
-    },
-  };
-}
-
-/** Lowest first; what is not known stands last. */
-function dotsInOrder(dots: CompareResult['lanes'][number]['dots']): CompareResult['lanes'][number]['dots'] {
-  const place = (value: number | null) => value ?? Number.POSITIVE_INFINITY;
-  return dots.toSorted((a, b) => place(a.value) - place(b.value));
-}
-
 function basisLine(values: Values, computed: CompareResult, context: ViewContext): Inline[] {
   const { say, list } = context;
-  const sentences = [say('basis', { basis: capital(values.basis.words), food: values.food })];
-  const { labelRows, estimated } = computed;
-  if (labelRows.length > 0)
-    sentences.push(say(labelRows.length === 1 ? 'label-row' : 'label-rows', { letters: list(labelRows) }));
-  // The screen says "not known" at the dot; its shelf has no room to say it twice.
+  const { labelRows, beforeCooking, estimated } = computed;
+  const sentences: Inline[][] = [
+    [{ text: say('basis', { food: capital(values.food), basis: values.basis.words }) }],
+  ];
+  const tell = (words: string) => sentences.push([{ text: words }]);
+  if (labelRows.length > 0) tell(say('label-rows', { count: labelRows.length, letters: list(labelRows) }));
+  if (beforeCooking.length > 0)
+    tell(say('before-cooking', { count: beforeCooking.length, letters: list(beforeCooking) }));
+  if (computed.weights.length > 0) sentences.push(weightsLine(computed, context));
+  // The screen says "not known" at the dot and has no room to say it twice; a blank shows no value at all.
   const open = lanesAt(computed, context).some((lane) => lane.dots.some((dot) => dot.value === null));
-  if (open && context.where !== 'slide') sentences.push(say('not-known'));
-  if (estimated.length > 0) sentences.push(say('estimated', { letters: list(estimated) }));
+  if (open && context.where !== 'slide' && context.where !== 'worksheet') tell(say('not-known'));
+  if (estimated.length > 0)
+    tell(say('estimated', { portion: values.basis.portion, letters: list(estimated) }));
   const sources = [...new Set(computed.numbers.flatMap((number) => number.sources))];
   return [
-    { text: `${sentences.join(' ')} ${say(sources.length === 1 ? 'source' : 'sources')}` },
+    ...sentences.flatMap((sentence) => [...sentence, { text: ' ' }]),
+    { text: say('sources', { count: sources.length }) },
     ...citeList(sources, context.cite),
     { text: '.' },
   ];
+}
+
+/** What a whole package of each form weighs, since draining makes it lighter. */
+function weightsLine({ weights }: CompareResult, { say, list, number }: ViewContext): Inline[] {
+  return withNumbers(
+    (slots) =>
+      say('weights', {
+        weights: list(
+          weights.map(({ letter, number: id }) => say('weight', { letter, weight: slots[id] ?? '' })),
+        ),
+      }),
+    Object.fromEntries(weights.map(({ number: id }) => [id, number(id)])),
+  );
 }

@@ -1,25 +1,29 @@
 import { nearest } from '../../diagnostics/index.js';
 import type { DirectivePart, InlineNode, Row } from '../../lesson/index.js';
-import { NUTRIENTS, type NutrientName, parseBasis } from '../../nutrition/index.js';
+import { NUTRIENTS, type NutrientName } from '../../nutrition/index.js';
 import { isFood } from '../../records/index.js';
+import { readBasis } from '../basis.js';
 import type { ReadContext } from '../contract.js';
-import { foodProblem, readProblem } from '../problems.js';
-import { readFact, splitRow } from '../row.js';
+import { foodProblem, quoted, readProblem } from '../problems.js';
+import { firstOf, type Piece, readFact, splitRow } from '../row.js';
+import { asksFor } from './asks.js';
 import { MOST_OPTIONS, type Option, type Question, type Values } from './schema.js';
 import { shuffle } from './shuffle.js';
 
+/** Reads every question; whatever cannot be read is reported at its place, and then nothing is shown. */
 export function read(part: DirectivePart, context: ReadContext): Values | undefined {
+  const { id } = part;
   const basisWords = part.attributes.get('basis');
-  if (!part.id || !basisWords) return undefined;
-  const basis = parseBasis(basisWords.value);
-  if (!basis.ok) {
-    context.report.add(readProblem('directives/basis', basis, basisWords.place));
-    return undefined;
-  }
-  const seed = part.attributes.get('seed')?.value;
-  const questions = part.rows.map((row) =>
-    readQuestion(row, seed === undefined ? undefined : Number(seed), context),
-  );
+  if (!id || !basisWords) return undefined;
+  const basis = readBasis(basisWords, 'directives/basis', context.report);
+  const written = part.attributes.get('seed')?.value;
+  const questions = part.rows.map((row, index) => {
+    const question = readQuestion(row, id, context);
+    // Each question has an order of its own; otherwise the right boxes would stand in one column.
+    return question && written !== undefined
+      ? { ...question, options: shuffle(question.options, Number(written) + index * APART) }
+      : question;
+  });
   if (questions.length === 0) {
     context.report.add(
       readProblem(
@@ -32,64 +36,112 @@ export function read(part: DirectivePart, context: ReadContext): Values | undefi
       ),
     );
   }
-  const read = questions.flatMap((question) => question ?? []);
-  return read.length > 0 && read.length === questions.length
-    ? { id: part.id, basis: basis.value, questions: read }
-    : undefined;
+  const complete = questions.flatMap((question) => question ?? []);
+  if (!basis || complete.length === 0 || complete.length < questions.length) return undefined;
+  return { id, basis, questions: complete };
 }
 
-function readQuestion(row: Row, seed: number | undefined, context: ReadContext): Question | undefined {
-  const fault = (reason: string, hint: string, place = row.place) => {
+/** More than any seed, so that no two questions of two quizzes share an order by accident. */
+const APART = 1_000_003;
+
+function readQuestion(row: Row, id: string, context: ReadContext): Question | undefined {
+  const fault = (reason: string, hint: string, place = row.place): undefined => {
     context.report.add(readProblem('directives/question', { reason, hint }, place));
-    return undefined;
   };
   if (!/^Q:\s*\S/.test(row.text))
     return fault('A question begins with "Q:".', 'Write "- Q: Which has the least sodium?".');
-  const answers = row.rows.filter((r) => readFact({ text: r.text, place: r.place })?.name === 'answer');
+  const answers = row.rows.filter((r) => readFact(wholeOf(r))?.name === 'answer');
   const optionRows = row.rows.filter((r) => !answers.includes(r));
-  const [answer] = answers;
-  if (!answer || answers.length > 1)
+  const [answer, second] = answers;
+  if (!answer || second)
     return fault(
-      answers.length ? 'This question has two answers.' : 'This question has no answer to compute.',
+      second ? 'This question has two answers.' : 'This question has no answer to compute.',
       'Write one row "- answer = min(sodium)" or "- answer = max(fiber)".',
-      answers[1]?.place ?? row.place,
+      second?.place,
     );
   if (optionRows.length < 2 || optionRows.length > MOST_OPTIONS)
     return fault(
       `A question takes two to ${MOST_OPTIONS} options, and this one has ${optionRows.length}.`,
       'Write each as "- pinto beans, canned, drained ; why = some salt stays".',
     );
+  for (const { rows } of row.rows)
+    if (rows[0]) fault('An option and an answer hold no list.', 'Write each on one line.', rows[0].place);
+  checkPrompt(row, id, context);
   const rule = readRule(answer, context);
-  const options = optionRows.map((option) => readOption(option, context));
-  const read = options.flatMap((option) => option ?? []);
-  if (!rule || read.length < options.length) return undefined;
+  const options = optionRows.flatMap((option) => readOption(option, context) ?? []);
+  if (!rule || options.length < optionRows.length) return undefined;
+  const asks = asksFor(row.text, context.language);
+  if (asks && asks !== rule.find)
+    context.report.add(
+      readProblem(
+        'quiz/prompt',
+        {
+          reason: `The question asks for the ${asks === 'min' ? 'least' : 'most'} and its answer is the ${asks === 'min' ? 'most' : 'least'}.`,
+          hint: `Write answer = ${asks}(${rule.nutrient}), or ask the other way.`,
+        },
+        answer.place,
+      ),
+    );
   return {
     prompt: withoutMark(row.inlines),
-    promptText: row.text.replace(/^Q:\s*/, ''),
-    options: seed === undefined ? read : shuffle(read, seed),
+    options,
     ...rule,
     place: row.place,
     answerPlace: answer.place,
   };
 }
 
+/** A question that shows one of its own numbers would answer itself. */
+function checkPrompt(row: Row, id: string, { report }: ReadContext): void {
+  const own = numbersOf(row.inlines).find((node) => node.of === id);
+  if (own)
+    report.add(
+      readProblem(
+        'directives/question',
+        {
+          reason: 'The question shows a number of its own answer.',
+          hint: 'Say it in the reason of an option; it prints on the key.',
+        },
+        own.place,
+      ),
+    );
+  const picture = firstOf(row.inlines, ['picture']);
+  if (picture)
+    report.add(
+      readProblem(
+        'directives/question',
+        { reason: 'A picture cannot stand in a question.', hint: 'Put it on a line above the quiz.' },
+        picture.place,
+      ),
+    );
+}
+
+function numbersOf(nodes: readonly InlineNode[]): (InlineNode & { readonly kind: 'number' })[] {
+  return nodes.flatMap((node) =>
+    node.kind === 'number' ? [node] : 'children' in node ? numbersOf(node.children) : [],
+  );
+}
+
 function readRule(row: Row, { report }: ReadContext): Pick<Question, 'find' | 'nutrient'> | undefined {
-  const match = /^answer\s*=\s*(min|max)\(([^)]*)\)$/i.exec(row.text);
+  const match = /^answer\s*=\s*(min|max)\s*\(([^)]*)\)$/i.exec(row.text.trim());
   const names = Object.keys(NUTRIENTS) as NutrientName[];
-  const written = match?.[2]?.trim().toLowerCase() ?? '';
-  const nutrient = names.find((name) => name.toLowerCase() === written);
+  const written = match?.[2]?.trim().replace(/\s+/g, ' ') ?? '';
+  const nutrient = names.find((name) => name.toLowerCase() === written.toLowerCase());
   if (match && nutrient) return { find: match[1]?.toLowerCase() === 'max' ? 'max' : 'min', nutrient };
   report.add(
     match
       ? readProblem(
           'directives/nutrient',
-          { reason: `"${match[2]}" is no nutrient that can be compared.`, near: nearest(written, names, 3) },
+          {
+            reason: `${quoted(written)} is no nutrient that can be compared.`,
+            near: nearest(written, names, 3),
+          },
           row.place,
         )
       : readProblem(
           'directives/question',
           {
-            reason: `"${row.text}" is no rule for an answer.`,
+            reason: `${quoted(row.text)} is no rule for an answer.`,
             hint: 'Write answer = min(sodium) for the least, or answer = max(fiber) for the most.',
           },
           row.place,
@@ -99,31 +151,50 @@ function readRule(row: Row, { report }: ReadContext): Pick<Question, 'find' | 'n
 }
 
 function readOption(row: Row, context: ReadContext): Option | undefined {
+  const { report } = context;
   const { main, facts, strays } = splitRow(row);
   const wrong = [...strays, ...[...facts].flatMap(([name, value]) => (name === 'why' ? [] : [value]))];
   for (const piece of wrong)
-    context.report.add(
+    report.add(
       readProblem(
         'directives/row-fact',
-        { reason: `An option knows only why = …, and not "${piece.text}".` },
+        { reason: `An option knows only why = …, and not ${quoted(piece.text)}.` },
         piece.place,
       ),
     );
   const why = facts.get('why');
   if (!why?.text)
-    context.report.add(
+    report.add(
       readProblem(
         'directives/question',
         {
-          reason: `The option "${main.text}" says no reason.`,
+          reason: `The option ${quoted(main.text)} says no reason.`,
           hint: 'Write ; why = … so that the key can explain it.',
         },
         row.place,
       ),
     );
+  const unfit = why && firstOf(why.inlines, ['cite', 'link', 'picture']);
+  if (unfit)
+    report.add(
+      readProblem(
+        'directives/row-fact',
+        {
+          reason: 'A reason holds words and numbers only.',
+          hint: 'Sources stand below the question; a picture or link can stand above it.',
+        },
+        unfit.place,
+      ),
+    );
   const food = context.foods.find(main.text);
-  if (!isFood(food)) context.report.add(foodProblem(main.text, food, main.place));
-  return isFood(food) && why?.text ? { words: main.text, food, why: why.text, place: main.place } : undefined;
+  if (!isFood(food)) report.add(foodProblem(main.text, food, main.place));
+  return isFood(food) && why?.text
+    ? { words: main.text, food, why: why.inlines, place: main.place }
+    : undefined;
+}
+
+function wholeOf(row: Row): Piece {
+  return { text: row.text, inlines: row.inlines, place: row.place };
 }
 
 /** The prompt without its leading `Q:`. */

@@ -20,17 +20,17 @@ export const schema: KnownDirective = {
   body: ['rows'],
 };
 
+/** Options are foods and never acts, so that no wrong answer can state something unsafe. */
 export interface Option {
   /** The food in the author's words. */
   readonly words: string;
   readonly food: Food;
-  readonly why: string;
+  readonly why: readonly InlineNode[];
   readonly place: Place;
 }
 
 export interface Question {
   readonly prompt: readonly InlineNode[];
-  readonly promptText: string;
   readonly options: readonly Option[];
   readonly find: 'min' | 'max';
   readonly nutrient: NutrientName;
@@ -40,7 +40,7 @@ export interface Question {
 
 export interface Values {
   readonly id: string;
-  readonly basis: Basis;
+  readonly basis: Basis & { readonly portion: string };
   readonly questions: readonly Question[];
 }
 

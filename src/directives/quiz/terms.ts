@@ -1,11 +1,11 @@
 import type { TermTable } from '../../languages/index.js';
 
-export type Key = 'basis' | 'source' | 'sources';
+export type Key = 'basis' | 'estimated' | 'sources';
 
 export const terms: TermTable<Key> = {
   en: {
     basis: 'Each option: {basis}.',
-    source: 'Source ',
-    sources: 'Sources ',
+    estimated: 'The weight of {portion} is an estimate for {foods}.',
+    sources: { one: 'Source ', other: 'Sources ' },
   },
 };

@@ -3,7 +3,7 @@ import type { View, ViewContext } from '../contract.js';
 import { signOf } from '../sign.js';
 import { capital, citeList } from '../words.js';
 import type { Answered, QuizResult } from './compute.js';
-import type { Question, Values } from './schema.js';
+import type { Option, Question, Values } from './schema.js';
 
 const LETTERS = ['A', 'B', 'C', 'D'];
 
@@ -13,7 +13,6 @@ type QuestionBlock = Block & { readonly kind: 'question' };
 export function view(values: Values, computed: QuizResult, context: ViewContext): View {
   const blocks: Block[] = [];
   const stages: Stage[] = [];
-  const basis = basisLine(values, computed, context);
   values.questions.forEach((question, index) => {
     const answered = computed.questions[index];
     if (!answered) return;
@@ -22,6 +21,7 @@ export function view(values: Values, computed: QuizResult, context: ViewContext)
     stages.push({ kind: 'ask', question: make(false) }, { kind: 'answer', question: make(true) });
     blocks.push(make(context.where === 'key'));
   });
+  const basis = basisLine(values, computed, context);
   if (context.where === 'slide') return { blocks: [], stages, shelf: basis };
   return { blocks: [...blocks, { kind: 'basis', inlines: basis }] };
 }
@@ -33,32 +33,49 @@ function questionBlock(
   withKey: boolean,
   context: ViewContext,
 ): QuestionBlock {
-  const shown = optionsAt(question, answered, context);
-  const choices = shown.map((index, place): Choice => {
-    const option = question.options[index];
-    const letter = LETTERS[place] ?? '';
-    const inlines: Inline[] = [{ text: capital(option?.words ?? '') }];
+  const choices = shownOptions(question, answered, context).map(({ option, index }, place): Choice => {
+    const number = answered.numbers[index] ?? '';
     const key = {
       right: index === answered.right,
-      value: context.text(answered.numbers[index] ?? ''),
-      why: capital(option?.why ?? ''),
+      value: context.text(number),
+      number,
+      why: capital(context.inlines(option.why).reduce((words, inline) => words + inline.text, '')),
     };
-    const sign = option ? { sign: signOf(option.food) } : {};
-    return { letter, inlines, ...sign, ...(withKey ? { key } : {}) };
+    return {
+      letter: LETTERS[place] ?? '',
+      inlines: [{ text: capital(option.words) }],
+      sign: signOf(option.food),
+      ...(withKey ? { key } : {}),
+    };
   });
   return { kind: 'question', id, prompt: context.inlines(question.prompt), choices };
 }
 
 /** At `short` two options are left: the right one and the first other. */
-function optionsAt(question: Question, answered: Answered, { level, where }: ViewContext): number[] {
-  const all = question.options.map((_, index) => index);
+function shownOptions(
+  question: Question,
+  answered: Answered,
+  { level, where }: ViewContext,
+): { readonly option: Option; readonly index: number }[] {
+  const all = question.options.map((option, index) => ({ option, index }));
   if (level !== 'short' || where === 'slide') return all;
-  const other = all.find((index) => index !== answered.right);
-  return all.filter((index) => index === answered.right || index === other);
+  const other = all.find(({ index }) => index !== answered.right);
+  return all.filter(({ index }) => index === answered.right || index === other?.index);
 }
 
-function basisLine(values: Values, computed: QuizResult, { say, cite }: ViewContext): Inline[] {
+function basisLine(values: Values, computed: QuizResult, context: ViewContext): Inline[] {
+  const { say, list, cite } = context;
   const sources = [...new Set(computed.numbers.flatMap((number) => number.sources))];
-  const words = `${say('basis', { basis: values.basis.words })} ${say(sources.length === 1 ? 'source' : 'sources')}`;
-  return [{ text: words }, ...citeList(sources, cite), { text: '.' }];
+  const guessed = values.questions.flatMap((question, q) => {
+    const answered = computed.questions[q];
+    if (!answered) return [];
+    return shownOptions(question, answered, context).flatMap(({ option, index }) =>
+      answered.estimated[index] ? [option.words] : [],
+    );
+  });
+  const sentences = [say('basis', { basis: values.basis.words })];
+  if (guessed.length > 0)
+    sentences.push(say('estimated', { portion: values.basis.portion, foods: list([...new Set(guessed)]) }));
+  sentences.push(say('sources', { count: sources.length }));
+  return [{ text: sentences.join(' ') }, ...citeList(sources, cite), { text: '.' }];
 }

@@ -1,12 +1,27 @@
 import type { DirectivePart } from '../../lesson/index.js';
-import { type Computed, directive, type View } from '../contract.js';
-import { schema, type Values } from './schema.js';
+import { type Computed, directive, type ReadContext, type View } from '../contract.js';
+import { readProblem } from '../problems.js';
+import { MOST_LINES, schema, USUAL_LINES, type Values } from './schema.js';
 import { terms } from './terms.js';
 
-function read(part: DirectivePart): Values | undefined {
-  const label = part.attributes.get('label')?.value.trim();
-  const lines = Number(part.attributes.get('lines')?.value ?? 2);
-  return label ? { label, lines } : undefined;
+function read(part: DirectivePart, { report }: ReadContext): Values | undefined {
+  const label = part.attributes.get('label');
+  const words = label?.value.trim().replace(/\s+/g, ' ');
+  if (label && !words)
+    report.add(
+      readProblem(
+        'directives/write',
+        { reason: 'This space to write in has no label.', hint: 'Write label="The dish I will try".' },
+        label.place,
+      ),
+    );
+  return words ? { label: words, lines: linesOf(part) } : undefined;
+}
+
+/** A number of lines that is none was reported when the lesson was read; the usual number stands in its place. */
+function linesOf(part: DirectivePart): number {
+  const lines = Number(part.attributes.get('lines')?.value ?? USUAL_LINES);
+  return Number.isInteger(lines) && lines >= 1 && lines <= MOST_LINES ? lines : USUAL_LINES;
 }
 
 /** Nothing is computed: what people write is theirs. */

@@ -1,6 +1,7 @@
 import type { KnownDirective } from '../../lesson/index.js';
 
 export const MOST_LINES = 12;
+export const USUAL_LINES = 2;
 
 export const schema: KnownDirective = {
   name: 'write',
@@ -9,7 +10,7 @@ export const schema: KnownDirective = {
   attributes: {
     lines: {
       kind: { is: 'whole', from: 1, to: MOST_LINES },
-      help: `how many lines, 1 to ${MOST_LINES} (2 when left out)`,
+      help: `how many lines, 1 to ${MOST_LINES} (${USUAL_LINES} when left out)`,
     },
     label: {
       kind: { is: 'text' },
