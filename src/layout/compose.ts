@@ -183,6 +183,7 @@ function paint(sheet: Sheet, attempt: Attempt, options: PaperOptions): Pages {
 
 function reportLength(sheet: Sheet, plan: SheetPlan, { desk, pages, room }: Attempt, report: Report): void {
   for (const page of pages.filter((p) => p.over)) {
+    const place = placeOn([page]) ?? placeOf(sheet.blocks);
     const lines = Math.ceil((page.depth - room) / desk.type.body.leading);
     report.add(
       layoutProblem(
@@ -190,6 +191,7 @@ function reportLength(sheet: Sheet, plan: SheetPlan, { desk, pages, room }: Atte
         `Something that may not be split is ${count(lines, 'line')} taller than a page.`,
         {
           hint: 'Make it shorter, or turn it into several.',
+          ...(place ? { place } : {}),
         },
       ),
     );
@@ -198,7 +200,7 @@ function reportLength(sheet: Sheet, plan: SheetPlan, { desk, pages, room }: Atte
   if (most === undefined || pages.length <= most) return;
   const over = pages.slice(most).reduce((sum, page) => sum + page.depth, 0);
   const lines = Math.ceil(over / desk.type.body.leading);
-  const place = placeOf(sheet.blocks);
+  const place = placeOn(pages.slice(most)) ?? placeOf(sheet.blocks);
   report.add(
     layoutProblem(
       'layout/too-long',
@@ -215,6 +217,11 @@ function reportLength(sheet: Sheet, plan: SheetPlan, { desk, pages, room }: Atte
 
 function count(number: number, word: string): string {
   return `${number} ${word}${number === 1 ? '' : 's'}`;
+}
+
+/** Where the first thing on these pages that knows stands in the source. */
+function placeOn(pages: readonly PlacedPage<PageDraft>[]): Place | undefined {
+  return pages.flatMap((page) => page.boxes).find(({ box }) => box.place)?.box.place;
 }
 
 /** Where the sheet's words come from: its first block that knows. */

@@ -1,3 +1,5 @@
+import type { Place } from '../diagnostics/index.js';
+
 /**
  * Boxes down the page. A section's head stands in the rail beside the first boxes of its text, so a
  * page has two depths: how far the column is filled, and how far the rail is.
@@ -21,6 +23,8 @@ export interface Box<Page> {
   readonly railFrom?: number;
   /** What stands above this box once more when a page starts with it: a table's header row. */
   readonly again?: { readonly height: number; paint(page: Page, top: number): void };
+  /** Where what it shows stands in the source, for problems. */
+  readonly place?: Place;
   paint(page: Page, top: number): void;
 }
 

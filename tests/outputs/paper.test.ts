@@ -46,10 +46,10 @@ describe.each(sheets)('the %s', (_, sheet) => {
 
 describe('a sheet that is too long', () => {
   const sheet = handout('fuller');
-  const extra = Array.from({ length: 30 }, () => ({
+  const extra = Array.from({ length: 30 }, (_, index) => ({
     kind: 'paragraph' as const,
-    inlines: [{ text: 'Beans keep for a long time in a dry place. '.repeat(4) }],
-    place: { file: 'lesson.md', line: 30, column: 1 },
+    inlines: [{ text: `${index} beans keep. ${'They like a dry place. '.repeat(8)}` }],
+    place: { file: 'lesson.md', line: 100 + index, column: 1 },
   }));
 
   it('is reported with how much is too much, and built all the same', () => {
@@ -57,9 +57,11 @@ describe('a sheet that is too long', () => {
     const problem = problems.find((p) => p.code === 'layout/too-long');
     expect(problem?.severity).toBe('ask');
     expect(problem?.message).toMatch(/^The sheet is \d+ lines too long for 2 sides of paper\.$/);
-    expect(problem?.place?.file).toBe('lesson.md');
+    // The place is the first paragraph that starts on the third page.
+    const first = placedTexts(pages).find((t) => t.page === 2 && / beans keep/.test(t.text));
+    expect(problem?.place?.line).toBe(100 + Number.parseInt(first?.text ?? '', 10));
     expect(pages.pages.length).toBeGreaterThan(2);
-    expect(spoken(pages)).toContain('Beans keep for a long time');
+    expect(spoken(pages)).toContain('29 beans keep.');
   });
 
   it('is no fault for a worksheet or a staff page', () => {

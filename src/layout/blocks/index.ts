@@ -47,8 +47,13 @@ export function layBlocks(
       index === 0 ? withSpace(boxes, 0) : withSpace(boxes, spaceAbove(block, blocks[index - 1], boxes));
     const bound =
       next !== undefined && (FOLLOWERS.has(next) || (block.kind === 'paragraph' && INTRODUCED.has(next)));
-    return bound ? keptWithNext(spaced) : spaced;
+    return placed(bound ? keptWithNext(spaced) : spaced, block);
   });
+}
+
+/** The first box remembers where its block stands in the source. */
+function placed(boxes: readonly PaperBox[], { place }: Block): PaperBox[] {
+  return boxes.map((box, index) => (index === 0 && place ? { place, ...box } : box));
 }
 
 function layBlock(

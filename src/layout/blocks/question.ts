@@ -132,7 +132,7 @@ function answerBoxes(desk: Desk, block: Question, at: Slot, parent: Draft): Pape
     if (!key || (key.value === '' && key.why === '')) continue;
     const inlines: Inline[] = [
       { text: letter, strong: true },
-      ...(key.value === '' ? [] : [{ text: ` ${key.value}`, emphasis: true }]),
+      ...printedValue(key),
       ...(key.why === '' ? [] : [{ text: `${key.value === '' ? ' ' : ' · '}${key.why}` }]),
     ];
     texts.push(set.inlines(tree.add(parent, 'P'), inlines, { width, role: type.why, place: block.place }));
@@ -152,4 +152,10 @@ function answerBoxes(desk: Desk, block: Question, at: Slot, parent: Draft): Pape
       },
     },
   ];
+}
+
+/** The value of a choice as printed, with its number, so that it can be traced. */
+function printedValue({ value, number }: NonNullable<Choice['key']>): Inline[] {
+  if (value === '') return [];
+  return [{ text: ` ${value}`, emphasis: true, ...(number === undefined ? {} : { number }) }];
 }

@@ -118,7 +118,7 @@ function layPanel(desk: Desk, lines: readonly CautionLine[]) {
 /** The lines for everybody, right under the block at the axis, in the same type. */
 function footBox(desk: Desk, inlines: readonly Inline[]): PaperBox {
   const { tree, set, type, pen, grid } = desk;
-  const text = set.inlines(tree.add(tree.root, 'P'), inlines, { width: grid.column, role: type.caution });
+  const text = set.inlines(tree.add(tree.root, 'P'), inlines, { width: grid.measure, role: type.caution });
   return {
     height: text.height,
     before: FOOT_SPACE,
@@ -126,7 +126,7 @@ function footBox(desk: Desk, inlines: readonly Inline[]): PaperBox {
     cost: BREAK.section,
     railFrom: 0,
     paint(page, top) {
-      paintText(page, pen, text, grid.axis, top);
+      paintText(page, pen, text, grid.side, top);
     },
   };
 }
