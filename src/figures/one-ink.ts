@@ -11,7 +11,7 @@ const [BLACK, WHITE] = ['#000000', '#ffffff'] as const;
  * A lesson's own colored picture as black lines on white, for the one-ink build: dark areas turn black
  * with a white edge, so that neighbors stay apart; pale areas turn white with a black edge; lines turn
  * black, or white where they are nearly white. Opacity is mixed into the color first. It is a makeshift:
- * a twin drawn by hand in one ink is better, so the caller should say `figures/one-ink-converted`.
+ * a picture drawn in black lines is better, so the caller should say `figures/one-ink-converted`.
  */
 export function toOneInk(picture: VectorPicture): VectorPicture {
   const edge = Math.max(picture.width, picture.height) / 48;

@@ -83,7 +83,7 @@ export const figureCodes = {
     severity: 'hint',
     rule: 'A colored picture of the lesson is turned into black lines in the one-ink build.',
     about:
-      'Pale areas become white with a black outline and dark areas become black. It is better to draw a one-ink twin yourself and save it beside the picture as `<name>.one.svg`.',
+      'Pale areas become white with a black outline and dark areas become black, since the print shop has black only. Look at the one-ink page; if the picture cannot be made out, draw it in black lines on white.',
   },
 } as const satisfies CodeTable;
 

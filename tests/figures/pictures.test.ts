@@ -19,6 +19,18 @@ describe('the shipped pictures', () => {
     expect([...files].sort()).toEqual(expected.sort());
   });
 
+  it('hold every picture that the table of everyday foods names', () => {
+    const rows = asset('foods/everyday.tsv')
+      .split(/\r?\n/)
+      .filter((row) => row !== '' && !row.startsWith('#'))
+      .map((row) => row.split('\t'));
+    const column = rows[0]?.indexOf('picture') ?? -1;
+    expect(column).toBeGreaterThan(0);
+    const named = new Set(rows.slice(1).map((row) => row[column] ?? ''));
+    expect(named.size).toBeGreaterThan(100);
+    expect([...named].filter((name) => !pictures.names.includes(name))).toEqual([]);
+  });
+
   it('come with their licenses', () => {
     const licenses = readFileSync(`${FOLDER}LICENSES.md`, 'utf8');
     expect(licenses).toContain('MIT License');

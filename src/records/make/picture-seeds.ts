@@ -69,6 +69,29 @@ const SEEDS: Readonly<Record<string, Seed>> = {
   soybean: { shape: OVAL, fill: '#d9bf83', mark: '#7b5c30', markPath: 'M-.8 1.2H.8', size: 0.85 },
   edamame: { shape: OVAL, fill: '#7fb850', mark: '#b4dd8d', markPath: SHINE },
   'mung-bean': { shape: OVAL, fill: '#6f7f35', mark: '#eef0d6', markPath: 'M-.7 1.1H.7', size: 0.7 },
+  almond: {
+    shape:
+      'M-3.6 .2C-2.6 -1.6 -.4 -2.3 1.4 -2C2.8 -1.7 3.6 -.8 3.6 .1C3.6 1 2.8 1.8 1.4 2C-.4 2.3 -2.8 1.6 -3.6 .2Z',
+    fill: '#b5723c',
+    mark: '#d79f6b',
+    markPath: 'M-2 .1C-.8 -.6 .8 -.7 2.2 -.4M-1.4 .9C-.4 .7 .8 .7 1.8 .9',
+  },
+  raisin: {
+    shape: OVAL,
+    fill: '#4c2f3d',
+    mark: '#84606f',
+    markPath: 'M-2 -.5C-1 .2 .2 -.9 1.8 -.3M-1.4 .8C-.6 .5 .6 1.1 1.5 .7',
+    dark: true,
+    size: 0.8,
+  },
+  'small-seed': { shape: OVAL, fill: '#8a6f47', mark: '#c2a87e', markPath: ARC, size: 0.5 },
+  sprout: {
+    shape:
+      'M-3.2 1.4C-2.4 -1.2 .2 -2.4 3 -1.8C3.4 -1.7 3.5 -1.1 3 -1C.8 -.8 -1 .2 -1.8 1.8C-2.2 2.6 -3.5 2.4 -3.2 1.4Z',
+    fill: '#e6ebc8',
+    mark: '#a9b878',
+    markPath: 'M-2.4 1.2C-1.6 -.2 0 -1.1 1.6 -1.4',
+  },
   corn: {
     shape: KERNEL,
     fill: '#f0b429',
@@ -99,7 +122,7 @@ function draw(name: string, [x, y, turn]: Place, size: number, one: boolean): st
   return `<g transform="translate(${tidy(x)} ${tidy(y)}) rotate(${turn}) scale(${scale})">${body}</g>`;
 }
 
-const isSmall = (name: string) => (info(name).size ?? 1) < 0.8;
+const isSmall = (name: string) => (info(name).size ?? 1) < 0.79;
 
 /** Four, lying as they fell: two over one would look like a face. */
 const FEW: readonly Place[] = [

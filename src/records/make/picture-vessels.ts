@@ -158,6 +158,27 @@ export function grainBowl(one: boolean, grain = '#e9c98f', speck = '#c79a55'): s
   ].join('');
 }
 
+/** A bowl of something smooth: yogurt, porridge, a spread. */
+export function smoothBowl(one: boolean, color = '#f7f3ea', shade = '#dcd3c0'): string {
+  const top =
+    'M4 14.8C4.6 11.6 7.2 11.4 9.4 11.8C10.6 8.6 13.8 7.4 16.6 8.6C18.8 6.8 23 8 23.4 11.4C26 10.8 27.8 12.4 28 14.8Z';
+  const swirl = 'M11 13C13 10.8 16 10.4 18.4 11.8M20 12.8C21 12 22.2 11.9 23.2 12.4';
+  if (one)
+    return [
+      edge(top),
+      edge(swirl, 1.6, 'none'),
+      fill('M2.4 15H29.6C29.6 21.6 25 27 20.8 27H11.2C7 27 2.4 21.6 2.4 15Z', '#000'),
+      edge('M11.4 29.2H20.6', 2.2),
+    ].join('');
+  return [
+    fill(top, color),
+    `<path d="${swirl}" fill="none" stroke="${shade}" stroke-width="1.2" stroke-linecap="round"/>`,
+    fill('M2.2 14.6H29.8C29.8 21.6 25 27.2 20.8 27.2H11.2C7 27.2 2.2 21.6 2.2 14.6Z', '#4b8193'),
+    fill('M2.2 14.6H29.8L29.5 17.2H2.5Z', '#74a5b4'),
+    fill('M11 27.2H21L20.3 29.6H11.7Z', '#37697a'),
+  ].join('');
+}
+
 /** Seeds as the contents of a can, sack or pouch. */
 export const seedsAs =
   (name: string): Contents =>

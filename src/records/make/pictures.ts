@@ -10,6 +10,7 @@ import {
   pouch,
   sack,
   seedsAs,
+  smoothBowl,
   strainer,
   tofu,
 } from './picture-vessels.js';
@@ -40,7 +41,8 @@ const iconAs =
 
 function body(from: string, one: boolean): string {
   const [kind = '', what = ''] = from.split(' ');
-  const contents = what.startsWith('icon:') ? iconAs(what.slice(5)) : seedsAs(what);
+  const contents =
+    what === 'plain' ? () => '' : what.startsWith('icon:') ? iconAs(what.slice(5)) : seedsAs(what);
   switch (kind) {
     case 'icon':
       return icon(what, one);
@@ -58,6 +60,8 @@ function body(from: string, one: boolean): string {
       return tofu(one);
     case 'grain-bowl':
       return grainBowl(one);
+    case 'smooth-bowl':
+      return what === 'brown' ? smoothBowl(one, '#c9a57c', '#a07c52') : smoothBowl(one);
     default:
       throw new Error(`No drawing of kind ${kind}.`);
   }
