@@ -144,12 +144,12 @@ export function expectedTree(pages: Pages, page: number): Branch[] {
   return Number.isFinite(first(pages.structure)) ? [branch(pages.structure)] : [];
 }
 
-/** Words of marks, without spaces. */
+/** Words of marks, without spaces and without the marks that only steer direction. */
 function saidBy(marks: readonly Mark[]): string {
   return marks
     .map((mark) =>
       mark.kind === 'text'
-        ? mark.line.text.replace(/\s+/g, '')
+        ? mark.line.text.replace(/[\s\p{Bidi_Control}]+/gu, '')
         : mark.kind === 'group'
           ? saidBy(mark.marks)
           : '',

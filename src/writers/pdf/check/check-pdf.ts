@@ -5,7 +5,7 @@ import { createFindings, type Finding, type Findings } from './finding.js';
 import { type FontReader, openFont } from './fonts.js';
 import { checkLinksToPages, type ReadPage } from './links-to-pages.js';
 import { readContent, type Shown } from './marked-content.js';
-import { entry, type File, listOf, nameOf, resolve } from './objects.js';
+import { entry, type File, listOf, nameOf, resolve, textOf as textIn } from './objects.js';
 import { checkParts, shorten, type Words } from './parts.js';
 import { type Part, readStructure } from './structure.js';
 import { checkTablesAndLists } from './tables.js';
@@ -32,7 +32,7 @@ export async function checkPdf(bytes: Uint8Array): Promise<readonly Finding[]> {
   const fonts = checkFonts(file, pages, findings);
   const structure = readStructure(file, findings);
   if (!structure) return findings.all;
-  const words = wordsOf(pages, fonts);
+  const words = wordsOf(file, pages, fonts);
   checkLinksToPages(file, pages, structure, findings);
   checkParts(file, structure, words, findings);
   checkTablesAndLists(file, structure, words, findings);
@@ -91,7 +91,7 @@ function checkFonts(file: File, pages: readonly ReadPage[], findings: Findings):
 }
 
 /** The first words of an element, in quotes after a space; nothing when it has none. */
-function wordsOf(pages: readonly ReadPage[], fonts: Readers): Words {
+function wordsOf(file: File, pages: readonly ReadPage[], fonts: Readers): Words {
   const say = ({ font, codes }: Shown) =>
     codes.map((code) => (font && fonts.get(font)?.text(code)) ?? '').join('');
   const textOf = (part: Part): string =>
@@ -102,7 +102,8 @@ function wordsOf(pages: readonly ReadPage[], fonts: Readers): Words {
       })
       .join('') + part.kids.map(textOf).join(' ');
   return (part) => {
-    const text = textOf(part).trim();
+    // Right-to-left letters stand in the order in which they are drawn; the element says the true one.
+    const text = (textIn(entry(file, part.dict, 'ActualText')) ?? textOf(part)).trim();
     return text === '' ? '' : ` ("${shorten(text)}")`;
   };
 }
