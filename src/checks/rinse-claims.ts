@@ -128,7 +128,8 @@ function rests(number: ShownNumber, report: Report): void {
   const tell = (message: string, hint: string) =>
     report.add(checkProblem('N18', `\`${number.id}\` (${number.what}) ${message}`, { hint }));
   const label = number.inputs.find((i) => i.name === 'label');
-  if (!label || !/with liquid/.test(label.unit))
+  // A share has no label to start from; an amount has.
+  if (number.unit !== '%' && (!label || !/with liquid/.test(label.unit)))
     tell(
       'starts from a label that does not count the liquid, or from none.',
       'Take a label with the liquid.',

@@ -4,7 +4,6 @@ export type Key =
   | 'label'
   | 'label-bare'
   | 'reading'
-  | 'reading-range'
   | 'reading-blank'
   | 'on-label'
   | 'on-label-note'
@@ -37,7 +36,6 @@ export const terms: TermTable<Key> = {
     label: 'Two rows of bricks: sodium in {basis}, of canned {food}, on the label and after.',
     'label-bare': 'Two rows of bricks: sodium on the label and after.',
     reading: 'On the label: {label} of sodium. {after}: somewhere from {range}.',
-    'reading-range': '{gone} is gone.',
     'reading-blank':
       'On the label: {label} of sodium, a row of solid bricks. {after}: the same row in outline. One brick is {brick} of sodium.',
     'on-label': 'On the label',

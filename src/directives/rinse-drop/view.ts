@@ -62,7 +62,7 @@ function figureOf(values: Values, computed: RinseResult, bricks: Bricks, context
     ],
     words: { sure: say('sure'), unsure: say('unsure'), gone: say('gone') },
     numbers: [
-      ...(blank ? ['label', 'brick'] : ['label', 'after', 'drop', 'brick']),
+      ...(blank ? ['label', 'brick'] : ['label', 'after', 'brick']),
       ...(counted ? ['bricks'] : []),
     ].map((name) => `${id}.${name}`),
     alternative: {
@@ -71,7 +71,7 @@ function figureOf(values: Values, computed: RinseResult, bricks: Bricks, context
         say('label-bare'),
       ]),
       reading: answer
-        ? `${say('reading', { label, after, range: answer.range })} ${say('reading-range', { gone: text(`${id}.drop`) })}`
+        ? say('reading', { label, after, range: answer.range })
         : say('reading-blank', { label, after, brick }),
       table: {
         caption: say('caption', { basis: values.basis.words, food: values.name }),

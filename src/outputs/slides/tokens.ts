@@ -59,8 +59,8 @@ export const TYPE = {
   strong: { size: 40, leading: 50, weight: 800 },
   small: { size: 32, leading: 40, weight: 500 },
   source: { size: 36, leading: 40, weight: 700 },
-  option: { size: 36, leading: 42, weight: 700 },
-  value: { size: 56, leading: 60, weight: 800 },
+  option: { size: 34, leading: 40, weight: 700 },
+  value: { size: 52, leading: 56, weight: 800 },
 } as const satisfies Record<string, SlideType>;
 
 /** Sizes tried for a title, the largest first. */
