@@ -115,7 +115,7 @@ function layPanel(desk: Desk, lines: readonly CautionLine[]) {
   };
 }
 
-/** The lines for everybody, right under the block at the axis, in the same type. */
+/** The lines for everybody, under the block and over the whole measure, in the same type. */
 function footBox(desk: Desk, inlines: readonly Inline[]): PaperBox {
   const { tree, set, type, pen, grid } = desk;
   const text = set.inlines(tree.add(tree.root, 'P'), inlines, { width: grid.measure, role: type.caution });
