@@ -224,7 +224,8 @@ describeWith(['pdftoppm'], 'text of a finished file, drawn by poppler', () => {
     const sheet = createSheet();
     sheet.say('p', 'Only heard.', { hidden: true });
     const picture = drawn(await written(pagesOf([sheet], node('d', 'Document', [node('p', 'P')]))));
-    for (let y = 0; y < 80; y++)
-      for (let x = 0; x < picture.width; x++) expect(picture.at(x, y)).toEqual([255, 255, 255]);
+    const inks = new Set<string>();
+    for (let y = 0; y < 80; y++) for (let x = 0; x < picture.width; x++) inks.add(picture.at(x, y).join());
+    expect(inks).toEqual(new Set(['255,255,255']));
   });
 });

@@ -71,9 +71,12 @@ export const content = (document: PDFDocument, edit: (text: string) => string, p
 export const xmp = (document: PDFDocument, edit: (text: string) => string) =>
   stream(document, document.catalog, 'Metadata', edit);
 
+let clean: Promise<Uint8Array> | undefined;
+
 /** A file without fault, changed. Without a change it is saved once more. */
 export async function changed(change: Change = () => undefined): Promise<Uint8Array> {
-  const document = await load(await writePdf(handout(), { name: 'handout.pdf' }, createReport()));
+  clean ??= writePdf(handout(), { name: 'handout.pdf' }, createReport());
+  const document = await load(await clean);
   change(document);
   return document.save({ useObjectStreams: false, updateFieldAppearances: false });
 }
