@@ -46,8 +46,8 @@ export function drawNames(
     };
   }
   const measure = Math.min(RAIL, axis - mm(3));
-  const title = pen.paragraph(name, type.name, measure);
-  const under = pen.paragraph(note, small, measure);
+  const title = pen.paragraph(name, type.name, measure, { balance: true });
+  const under = pen.paragraph(note, small, measure, { balance: true });
   if (title.overflow || title.lines.length > MOST_LINES) reject(name);
   if (under.overflow || under.lines.length > MOST_LINES) reject(note);
   const [nameStep, noteStep] = [type.name.size * NAME_LEADING, small.size * NOTE_LEADING];

@@ -10,7 +10,7 @@ import {
   type Mark,
   textBoxes,
 } from '../../src/figures/index.js';
-import { bricks, fonts, lanes, paper, screen } from './samples.js';
+import { arabicBricks, arabicLanes, bricks, fonts, lanes, paper, screen } from './samples.js';
 
 const LEVELS = ['short', 'plain', 'fuller', 'large'] as const;
 const words = (spec: FigureSpec, options: DrawOptions) =>
@@ -61,6 +61,21 @@ describe('a figure in every build', () => {
               for (const run of line.runs) expect(run.size).toBeGreaterThanOrEqual(32);
           });
         }
+
+  for (const spec of [arabicLanes, arabicBricks])
+    for (const mode of ['shown', 'blank', 'key'] as const) {
+      const arabic = { language: 'ar', direction: 'rtl' } as const;
+      it.each(LEVELS)(`in Arabic on paper: ${spec.kind}, ${mode}, %s`, (level) => {
+        const { drawing, problems } = draw({ ...spec, mode }, paper({ ...arabic, level }));
+        expect(problems).toEqual([]);
+        expect(collisions(drawing.marks)).toEqual([]);
+      });
+      it(`in Arabic on a slide: ${spec.kind}, ${mode}`, () => {
+        const { drawing, problems } = draw({ ...spec, mode }, screen(arabic));
+        expect(problems).toEqual([]);
+        expect(collisions(drawing.marks)).toEqual([]);
+      });
+    }
 
   it('is the same every time', () => {
     expect(JSON.stringify(draw(lanes, paper()).drawing)).toBe(JSON.stringify(draw(lanes, paper()).drawing));

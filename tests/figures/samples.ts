@@ -69,6 +69,54 @@ export const bricks: BrickRows = {
   words: { sure: 'still there', unsure: 'may be there', gone: 'gone' },
 };
 
+/** The same in Arabic: letters with deep tails, and reading from right to left. */
+export const arabicLanes: DotLanes = {
+  ...lanes,
+  rows: [
+    { letter: 'أ', sign: 'bag', words: 'مجففة، مطبوخة في البيت' },
+    { letter: 'ب', sign: 'can', words: 'معلبة، مع السائل' },
+    { letter: 'ج', sign: 'strainer', words: 'معلبة، مصفّاة ومشطوفة' },
+  ],
+  lanes: [
+    {
+      name: 'الصوديوم',
+      note: 'جزء من الملح',
+      dots: [
+        { letter: 'أ', value: 2, text: '2 ملغ', number: 'pinto.a' },
+        { letter: 'ب', value: 640, text: '640 ملغ', number: 'pinto.b' },
+        { letter: 'ج', value: 360, text: '360 ملغ', number: 'pinto.c' },
+      ],
+      look: { from: 'ب', to: 'ج', word: 'الشطف' },
+    },
+    {
+      name: 'الألياف',
+      dots: [
+        { letter: 'أ', value: 15.4, text: '15 غ', number: 'pinto.d' },
+        { letter: 'ب', value: 15.3, text: '15 غ', number: 'pinto.e' },
+        { letter: 'ج', value: null, text: 'غير معروف', number: 'pinto.f' },
+      ],
+    },
+  ],
+};
+
+export const arabicBricks: BrickRows = {
+  ...bricks,
+  rows: [
+    { name: 'على العلبة', note: '460 ملغ صوديوم', sign: 'can', total: 460, sure: 460, possible: 460 },
+    {
+      name: 'بعد الشطف',
+      note: 'من 270 إلى 370 ملغ',
+      sign: 'strainer',
+      total: 460,
+      sure: 270,
+      possible: 370,
+      ends: { low: '270', high: '370', words: 'من 270 إلى 370 ملغ' },
+      look: 'الباقي هنا، بين الرقمين',
+    },
+  ],
+  words: { sure: 'باقٍ', unsure: 'قد يبقى', gone: 'زال' },
+};
+
 const mm = (length: number) => (length * 72) / 25.4;
 
 /** Letter paper, level plain, in color; change what a test needs. */

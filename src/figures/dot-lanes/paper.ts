@@ -5,6 +5,7 @@ import type { Drawn, DrawOptions } from '../options.js';
 import { drawNames } from '../row-names.js';
 import { createSheet, finish, outside, type Sheet } from '../sheet.js';
 import type { DotLanes, Lane, LaneDot } from '../spec.js';
+import { lineBox } from '../text-boxes.js';
 import { CAP_HEIGHT, dashes, paperLines, VALUE_GAP } from '../tokens.js';
 import { arrangeLane, scaleEnd } from './arrange.js';
 import { type KnownDot, knownDots } from './known.js';
@@ -19,6 +20,9 @@ const BESIDE = mm(1.4);
 const BEYOND = mm(12);
 /** Room above a lane to write values into by hand. */
 const HAND = mm(8.5);
+
+/** Values stand so much, of their size, above the top of the room for the track. */
+const VALUE_LIFT = 0.08;
 
 const RADIUS = { short: mm(3.9), plain: mm(3.1), fuller: mm(2.85), large: mm(3.9) } as const;
 
@@ -48,6 +52,7 @@ export function drawLanesOnPaper(spec: DotLanes, options: DrawOptions): Drawn {
       : big
         ? sheet.slack(3, 5)
         : sheet.slack(2.2, 4);
+  const drop = Math.max(mm(tight ? 0.6 : 1.1), deepestTail(spec, sheet) - type.value.size * VALUE_LIFT + 0.8);
   let railBottom = y;
   let bottom = y;
   for (const lane of spec.lanes) {
@@ -56,9 +61,9 @@ export function drawLanesOnPaper(spec: DotLanes, options: DrawOptions): Drawn {
     const trackHeight = 2 * radius + (tight ? 0 : mm(0.6));
     // In the rail a name may reach into the gap; only names that would touch push their lane down.
     const laneTop = sheet.rail
-      ? Math.max(y, railBottom + mm(1) + names.above - above - mm(tight ? 0.6 : 1.1) - radius)
+      ? Math.max(y, railBottom + mm(1) + names.above - above - drop - radius)
       : y + names.height;
-    const trackY = laneTop + above + (tight ? mm(0.6) : mm(1.1)) + radius;
+    const trackY = laneTop + above + drop + radius;
     const frame: LaneFrame = {
       pen,
       sizes,
@@ -66,7 +71,7 @@ export function drawLanesOnPaper(spec: DotLanes, options: DrawOptions): Drawn {
       edge: trackY + trackHeight / 2,
       start: sheet.axis > 0 ? sheet.axis : radius,
       end: pen.width - 0.03,
-      valueBaseline: laneTop + above - type.value.size * 0.08,
+      valueBaseline: laneTop + above - type.value.size * VALUE_LIFT,
       ground: pen.palette.tint,
     };
     names.put(sheet.rail ? trackY : y);
@@ -77,6 +82,13 @@ export function drawLanesOnPaper(spec: DotLanes, options: DrawOptions): Drawn {
     y = low + gap;
   }
   return finish(pen, spec.id, bottom + mm(0.5), problems);
+}
+
+/** How far the letters of all values reach below their baseline; far in Arabic. */
+function deepestTail(spec: DotLanes, { pen, type }: Sheet): number {
+  if (spec.mode === 'blank') return 0;
+  const values = spec.lanes.flatMap((lane) => lane.dots).filter((dot) => dot.value !== null);
+  return Math.max(0, ...values.map((dot) => lineBox(pen.set(dot.text, type.value), 0, 0)?.bottom ?? 0));
 }
 
 /** The lane itself, from its zero. On a blank sheet it is an outline to draw into. */

@@ -1,12 +1,12 @@
 import type { Problem } from '../../diagnostics/index.js';
-import type { Mark, Matrix, Paint } from '../drawing.js';
-import { type Box, IDENTITY, multiply } from '../geometry.js';
+import type { Mark, Matrix } from '../drawing.js';
+import { IDENTITY, multiply } from '../geometry.js';
 import { marksBox } from '../marks-box.js';
 import { figureProblem } from '../problems.js';
-import { pathBox, rectPath, transformPath } from '../shapes.js';
-import { gradientPaint, middleOf } from './gradients.js';
+import { rectPath, transformPath } from '../shapes.js';
 import { isShape, outlineOf, type Viewport } from './outline.js';
-import { type PaintValue, propertiesOf, START, type Style, styleOf, urlId } from './style.js';
+import { paintShape } from './paint.js';
+import { propertiesOf, START, type Style, styleOf, urlId } from './style.js';
 import { DEEPEST, type SvgElement } from './tree.js';
 import { readLength, readNumbers, readShare, readTransform } from './values.js';
 
@@ -98,7 +98,9 @@ export function createReader(root: SvgElement, add: (problem: Problem) => void) 
   ): Mark[] {
     if (isShape(element)) {
       const path = outlineOf(element, properties, context.viewport, wrong);
-      return path === '' || !context.style.visible ? [] : paintShape(element, path, context);
+      if (path === '' || !context.style.visible) return [];
+      countShape();
+      return paintShape(path, context.style, context.viewport, byId, (what) => simplified(element, what));
     }
     switch (element.name) {
       case 'g':
@@ -160,64 +162,6 @@ export function createReader(root: SvgElement, add: (problem: Problem) => void) 
           )
         : readElement(target, inner);
     return x === 0 && y === 0 ? marks : [{ kind: 'group', at: [1, 0, 0, 1, x, y], marks }];
-  }
-
-  function paintShape(element: SvgElement, path: string, context: Context): Mark[] {
-    countShape();
-    const { style } = context;
-    const box = pathBox(path);
-    const fill = resolve(element, style.fill, style.fillOpacity, box, context);
-    const strokePaint = style.strokeWidth > 0 && style.stroke !== 'none';
-    const line = strokePaint ? resolve(element, style.stroke, style.strokeOpacity, box, context) : undefined;
-    const marks: Mark[] = [];
-    const even = style.evenOdd ? { evenOdd: true } : {};
-    if (fill)
-      marks.push({
-        kind: 'shape',
-        path,
-        fill: fill.paint,
-        ...(fill.opacity < 1 ? { fillOpacity: fill.opacity } : {}),
-        ...even,
-      });
-    if (!line) return marks;
-    let { paint, opacity } = line;
-    if (typeof paint !== 'string') {
-      const middle = middleOf(paint);
-      simplified(element, 'a gradient along a line becomes its middle color');
-      opacity *= middle.opacity;
-      paint = middle.color;
-    }
-    const stroke = {
-      color: paint,
-      width: style.strokeWidth,
-      ...(style.dash.length > 0 ? { dash: style.dash } : {}),
-      ...(style.cap === 'butt' ? {} : { cap: style.cap }),
-      ...(style.join === 'miter' ? {} : { join: style.join }),
-    };
-    const last = marks[0];
-    if (opacity >= 1 && last?.kind === 'shape') return [{ ...last, stroke }];
-    const only: Mark = { kind: 'shape', path, stroke };
-    return [...marks, opacity < 1 ? { kind: 'group', opacity, marks: [only] } : only];
-  }
-
-  function resolve(
-    element: SvgElement,
-    value: PaintValue,
-    opacity: number,
-    box: Box | undefined,
-    context: Context,
-  ): { paint: Paint; opacity: number } | undefined {
-    if (value === 'none') return undefined;
-    if ('color' in value) {
-      const whole = opacity * value.opacity;
-      return whole > 0 ? { paint: value.color, opacity: whole } : undefined;
-    }
-    const target = byId.get(value.id);
-    const gradient = target && gradientPaint(target, byId, box, context.viewport, context.style.color);
-    if (!gradient) return target ? undefined : resolve(element, value.instead, opacity, box, context);
-    if (gradient.simplified) simplified(element, gradient.simplified);
-    const whole = opacity * gradient.opacity;
-    return whole > 0 ? { paint: gradient.paint, opacity: whole } : undefined;
   }
 
   /** Puts an element's transform, clip and opacity around its marks. */
