@@ -54,7 +54,7 @@ export interface Slot {
   readonly width: number;
 }
 
-/** How much a page break above a box hurts, against an empty half page (30). */
+/** How much a page break above a box hurts, against three eighths of a page left empty (28). */
 export const BREAK = {
   section: 0,
   subhead: 12,

@@ -61,8 +61,8 @@ const PAGE_COST = 1e6;
 const OVER_COST = 1e15;
 /** Parting what is kept together is worth any number of pages. */
 const FORCED_COST = 1e12;
-/** An empty half page hurts as much as a break between two paragraphs. */
-const EMPTY_COST = 120;
+/** Three eighths of a page left empty hurt as much as a break between two paragraphs. */
+const EMPTY_COST = 200;
 
 /**
  * Breaks boxes into pages: the fewest pages first, then the least cost of breaks and of empty space
