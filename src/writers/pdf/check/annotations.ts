@@ -8,6 +8,9 @@ import type { Part, Structure } from './structure.js';
 /** The role of the element that each kind of annotation belongs to. */
 const OWNER: Readonly<Record<string, string>> = { Link: 'Link', Widget: 'Form' };
 
+/** The clause that rules each kind. */
+const CLAUSE: Readonly<Record<string, string>> = { Link: '7.18.5', Widget: '7.18.4' };
+
 /** Rules for links and other things that can be clicked. */
 export function checkAnnotations(
   file: File,
@@ -42,22 +45,23 @@ function checkAnnotation(
   if (kind === 'Popup') return;
   const owner = ownerOf(annotation, structure);
   const wanted = OWNER[kind] ?? 'Annot';
+  const clause = CLAUSE[kind] ?? '7.18.1';
   if (owner?.role !== wanted)
     findings.add(
-      '7.18.5',
+      clause,
       `An annotation (${kind}) does not belong to an element of the kind ${wanted}.`,
       number,
     );
   const key = numberOf(entry(file, dict, 'StructParent'));
   if (owner && !sameRef(structure.parentsAt(key), owner.ref))
     findings.add(
-      '7.18.5',
+      clause,
       `The parent tree does not lead from an annotation (${kind}) to its element.`,
       number,
     );
   const says = textOf(entry(file, dict, kind === 'Widget' ? 'TU' : 'Contents'));
   if (!says?.trim())
-    findings.add('7.18.5', `An annotation (${kind}) has no words that say what it is for.`, number);
+    findings.add(clause, `An annotation (${kind}) has no words that say what it is for.`, number);
 }
 
 function ownerOf(annotation: PDFObject, structure: Structure): Part | undefined {

@@ -1,6 +1,7 @@
 import type { PDFDict, PDFObject } from 'pdf-lib';
 import type { Findings } from './finding.js';
 import { bytesOf, entry, type File, listOf, nameOf, rawEntry, resolve } from './objects.js';
+import { isLanguageTag } from './parts.js';
 import { type Operand, operationsOf } from './tokens.js';
 
 /** Codes of one font that a page shows, and what it says of one marked-content sequence. */
@@ -74,6 +75,13 @@ export function readContent(file: File, page: PDFDict, number: number, findings:
     marks.push({ tag, sequence });
   }
 
+  function checkLanguage(properties: Operand | undefined): void {
+    const language = properties instanceof Map ? properties.get('Lang') : undefined;
+    if (typeof language !== 'object' || language === null || !('bytes' in language)) return;
+    const tag = String.fromCharCode(...language.bytes);
+    if (!isLanguageTag(tag)) findings.add('7.2', `"${tag}" is no language tag.`, number);
+  }
+
   function paint(what: string): void {
     const sequence = marks.find((mark) => mark.sequence)?.sequence;
     if (sequence) sequence.painted = true;
@@ -112,8 +120,10 @@ export function readContent(file: File, page: PDFDict, number: number, findings:
       else if (operator === 'Q') font = saved.pop();
       else if (operator === 'Tf') font = named('Font', operands[0]);
       else if (operator === 'BMC') begin(nameIn(last) ?? '', undefined);
-      else if (operator === 'BDC') begin(nameIn(operands[0]) ?? '', mcidIn(last));
-      else if (operator === 'EMC') {
+      else if (operator === 'BDC') {
+        checkLanguage(last);
+        begin(nameIn(operands[0]) ?? '', mcidIn(last));
+      } else if (operator === 'EMC') {
         if (marks.length <= depth)
           findings.add('7.1', 'A marked piece of content ends that never began.', number);
         else marks.pop();

@@ -82,4 +82,10 @@ describeFaults('content', [
     '7.20',
     /another file/,
   ],
+  [
+    'words in a language that is none',
+    (d) => content(d, (t) => t.replace('BT\n', 'BT\n/Span <</Lang (in Spanish)>> BDC\nEMC\n')),
+    '7.2',
+    /"in Spanish" is no language tag/,
+  ],
 ]);

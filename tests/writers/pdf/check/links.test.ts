@@ -34,7 +34,7 @@ describeFaults('links', [
   [
     'an annotation of another kind',
     (d) => first(d, 'Subtype', 'Link').set(name('Subtype'), name('Text')),
-    '7.18.5',
+    '7.18.1',
     /of the kind Annot/,
   ],
 ]);
