@@ -1,5 +1,6 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import type { Mark, Paint } from '../../../src/figures/index.js';
+import { centeredPicture, type Mark, type Paint, readSvg } from '../../../src/figures/index.js';
 import { apart, distance, pdfOf, svgPicture, WIDTH } from './compare.js';
 import { contentOf, dictionariesWith, load } from './objects.js';
 import { rectangle, words } from './sheet.js';
@@ -202,6 +203,23 @@ describeWith(['pdftoppm'], 'marks, as poppler draws the PDF and resvg the SVG', 
     expect(mean).toBeGreaterThan(4);
     expect(wrong).toBeGreaterThan(0.03);
   });
+});
+
+describeWith(['pdftoppm'], 'pictures of the assets, as poppler draws the PDF and resvg the SVG', () => {
+  it.each(['steaming-bowl.svg', 'lentils-bowl.svg', 'pinto-beans-can.one.svg', 'strainer.svg'])(
+    '%s',
+    async (name) => {
+      const { picture } = readSvg(
+        readFileSync(new URL(`../../../assets/pictures/${name}`, import.meta.url), 'utf8'),
+      );
+      if (!picture) throw new Error(`${name} cannot be read.`);
+      const { mean, wrong } = await apart([
+        { kind: 'group', at: [1, 0, 0, 1, 45, 5], marks: [centeredPicture(picture, 150)] },
+      ]);
+      expect(mean).toBeLessThan(1);
+      expect(wrong).toBeLessThan(0.005);
+    },
+  );
 });
 
 describe('operators of marks', () => {
