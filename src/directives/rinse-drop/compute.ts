@@ -35,8 +35,9 @@ export function compute(values: Values, { report }: ComputeContext): RinseResult
   const { treatment, kind, basis, noSaltAdded } = values;
   const range = rinseRange({ label, basis, kind, treatment, noSaltAdded });
   if (!range.ok) {
-    const about = label.value > 0 ? values.basisPlace : values.labelPlace;
-    report.add(readProblem(label.value > 0 ? 'N18' : 'directives/label', range, about));
+    // Reading saw to the sodium; what is left are the basis and a food whose study cannot be used.
+    const about = basis.state === 'with liquid' ? values.foodPlace : values.basisPlace;
+    report.add(readProblem('N18', range, about));
     return undefined;
   }
   const facts = { foods: [{ food: values.food, place: values.place }], nutrients: ['sodium'] };

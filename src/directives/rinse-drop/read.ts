@@ -48,6 +48,7 @@ export function read(part: DirectivePart, context: ReadContext): Values | undefi
     treatment: TREATMENTS.find((t) => t === part.attributes.get('treatment')?.value) ?? 'drained and rinsed',
     noSaltAdded,
     place: part.place,
+    foodPlace: foodWords.place,
     labelPlace: sodium.place,
     basisPlace: basisWords.place,
   };

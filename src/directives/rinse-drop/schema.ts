@@ -43,6 +43,7 @@ export interface Values {
   readonly treatment: Treatment;
   readonly noSaltAdded: boolean;
   readonly place: Place;
+  readonly foodPlace: Place;
   readonly labelPlace: Place;
   readonly basisPlace: Place;
 }

@@ -1,0 +1,106 @@
+import type { View } from '../../src/directives/contract.js';
+import type { Block, Inline } from '../../src/document/index.js';
+import type { FigureSpec } from '../../src/figures/index.js';
+
+/** Every string anywhere in a value, with the way to it: `blocks.0.figure.alternative.label`. */
+export function stringsIn(value: unknown, path = ''): { readonly path: string; readonly text: string }[] {
+  if (typeof value === 'string') return [{ path, text: value }];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([key, inner]) =>
+    // A place says where in the lesson something stands; it is never printed.
+    key === 'place' ? [] : stringsIn(inner, path === '' ? key : `${path}.${key}`),
+  );
+}
+
+/** Every number anywhere in a value but its place. */
+export function numbersAnywhere(value: unknown): number[] {
+  if (typeof value === 'number') return [value];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([key, inner]) => (key === 'place' ? [] : numbersAnywhere(inner)));
+}
+
+/** The blocks of a view, those of its stages too. */
+export function blocksOf(view: View): readonly Block[] {
+  const staged = (view.stages ?? []).flatMap((stage): readonly Block[] => {
+    switch (stage.kind) {
+      case 'show':
+        return [stage.block];
+      case 'ask':
+      case 'answer':
+        return [stage.question];
+      case 'words':
+        return stage.blocks;
+      default:
+        return [];
+    }
+  });
+  return [...view.blocks, ...staged];
+}
+
+export function figuresOf(view: View): readonly FigureSpec[] {
+  return blocksOf(view).flatMap((block) => (block.kind === 'figure' ? [block.figure] : []));
+}
+
+/** What is printed and told, as lines of plain text: easy to read beside what was meant. */
+export function outline(view: View): string[] {
+  const lines = blocksOf(view).flatMap(lineOf);
+  return view.shelf ? [...lines, `shelf: ${plain(view.shelf)}`] : lines;
+}
+
+function lineOf(block: Block): string[] {
+  switch (block.kind) {
+    case 'figure':
+      return figureLines(block.figure);
+    case 'choose':
+      return block.items.map((item) => `choose ${item.letter}: ${plain(item.inlines)}`);
+    case 'question':
+      return [
+        `question ${block.id}: ${plain(block.prompt)}`,
+        ...block.choices.map(({ letter, inlines, sign, key }) => {
+          const told = key ? ` | ${key.right ? 'right' : 'wrong'}, ${key.value}: ${key.why}` : '';
+          return `  ${letter} (${sign}) ${plain(inlines)}${told}`;
+        }),
+      ];
+    case 'write':
+      return [`write ${block.lines}: ${block.label}`];
+    case 'heading':
+    case 'paragraph':
+    case 'basis':
+    case 'figure-caution':
+    case 'why':
+      return [`${block.kind}: ${plain(block.inlines)}`];
+    default:
+      return [block.kind];
+  }
+}
+
+function figureLines(figure: FigureSpec): string[] {
+  const { alternative } = figure;
+  return [
+    `figure ${figure.id} (${figure.kind}, ${figure.mode})`,
+    `  label: ${alternative.label}`,
+    `  reading: ${alternative.reading}`,
+    `  table: ${alternative.table.caption}`,
+    ...[alternative.table.head, ...alternative.table.rows].map((row) => `    ${row.join(' | ')}`),
+    ...(figure.kind === 'dot-lanes'
+      ? [
+          ...figure.rows.map((row) => `  row ${row.letter} (${row.sign}): ${row.words}`),
+          ...figure.lanes.map((lane) => {
+            const note = lane.note ? ` (${lane.note})` : '';
+            const look = lane.look ? ` [${lane.look.from} to ${lane.look.to}: ${lane.look.word}]` : '';
+            return `  lane ${lane.name}${note}: ${lane.dots.map((dot) => `${dot.letter} ${dot.text}`).join(', ')}${look}`;
+          }),
+        ]
+      : figure.rows.map((row) => {
+          const ends = row.ends ? ` ends ${row.ends.low} and ${row.ends.high}, ${row.look}` : '';
+          return `  row ${row.name} (${row.sign}): ${row.note}${ends}`;
+        })),
+  ].map((line) => line.trimEnd());
+}
+
+export function plain(inlines: readonly Inline[]): string {
+  return inlines
+    .map((inline) => (inline.cite === undefined ? inline.text : `<${inline.cite}>`))
+    .join('')
+    .replaceAll('\u00a0', ' ');
+}
