@@ -1,8 +1,8 @@
 import type { Built } from '../checks/index.js';
 import { createReport, type Problem, type Report } from '../diagnostics/index.js';
 import type { Sheet } from '../document/index.js';
-import { draw, type Ink } from '../figures/index.js';
-import type { FigureTools, Pages, Paper } from '../layout/index.js';
+import type { Ink } from '../figures/index.js';
+import { figureTools, type Pages, type Paper } from '../layout/index.js';
 import { layOutSheet } from '../outputs/paper.js';
 import { layOutDeck } from '../outputs/slides/index.js';
 import type { Level } from '../reading/index.js';
@@ -120,7 +120,7 @@ function sheetJob(desk: Desk, shop: Shop, task: SheetTask, found?: Report): Job 
       paper,
       ink,
       fonts: drawers.fonts,
-      figures: figureTools(shop),
+      figures: figureTools(drawers.fonts, drawers.pictures.picture),
       date: desk.on,
       subject: sheet.strip.end,
     };
@@ -208,23 +208,4 @@ function deckJob(desk: Desk, shop: Shop): Job {
 export function figuresOf(desk: Desk, shop: Shop, level: HandoutLevel, report: Report): readonly BuiltFile[] {
   const sheet = makeSheet(desk, 'handout', level, false, createReport());
   return figureFiles(sheet, level, shop.drawers, report);
-}
-
-function figureTools({ drawers }: Shop): FigureTools {
-  return {
-    draw(spec, request, report) {
-      const { slack, place, level, ...rest } = request;
-      const drawn = draw(spec, {
-        ...rest,
-        fonts: drawers.fonts,
-        medium: 'paper',
-        // Pages for leaders draw their figures as the plain sheet does.
-        level: level === 'staff' ? 'plain' : level,
-        slack: 1 - slack,
-      });
-      for (const found of drawn.problems) report.add(place && !found.place ? { ...found, place } : found);
-      return drawn.drawing;
-    },
-    picture: (name, ink) => drawers.pictures.picture(name, ink),
-  };
 }

@@ -29,8 +29,8 @@ export function drawLegend(
   const label = type.label;
   const leading = label.size * LEADING;
   const column = (pen.width - axis) / 1;
-  // Arabic letters reach past their advance; a little room keeps neighbors apart.
-  const spare = pen.rtl ? mm(1.6) : mm(0.4);
+  // Words never touch the next letter; Arabic letters reach past their advance, too.
+  const spare = mm(2.6);
   const set = (columns: number) =>
     rows.map((row) => pen.paragraph(row.words, label, column / columns - before - spare, { balance: true }));
   const fits = (words: readonly Paragraph<TextInk>[]) =>
