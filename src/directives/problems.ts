@@ -104,7 +104,7 @@ export function readProblem(code: keyof typeof directiveCodes, refused: Refused,
   const told = refused.near?.every((name) => refused.hint?.includes(name)) ?? true;
   const near = told ? undefined : `Try: ${refused.near?.join('; ')}.`;
   const hint = [refused.hint, near].filter(Boolean).join(' ');
-  return problem(code, refused.reason, {
+  return problem(code, clipped(refused.reason, LONGEST_REASON), {
     place,
     ...(hint ? { hint } : {}),
     ...(refused.near?.length ? { expected: refused.near } : {}),
@@ -135,6 +135,12 @@ export function basisProblem(food: Food, basis: Basis, refused: Refused, place: 
 
 /** The author's words in a message: in quotes, cut when they are long. */
 export function quoted(words: string): string {
-  return `"${words.length > LONGEST_QUOTE ? `${words.slice(0, LONGEST_QUOTE)}…` : words}"`;
+  return `"${clipped(words, LONGEST_QUOTE)}"`;
 }
 const LONGEST_QUOTE = 80;
+/** The core quotes what it cannot read, however long it is. */
+const LONGEST_REASON = 300;
+
+function clipped(words: string, most: number): string {
+  return words.length > most ? `${words.slice(0, most)}…` : words;
+}

@@ -114,8 +114,7 @@ describe.each(Object.entries(PARTS))('%s', (_, written) => {
         const told = [alternative.reading, ...alternative.table.rows.flat()].join(' ');
         // All values of the figure at this level are told in words too.
         for (const number of numbers)
-          if (!/\.(brick|bricks|drop)$/.test(number))
-            expect(told).toContain(computed.numbers.get(number)?.text);
+          if (!/\.brick$/.test(number)) expect(told).toContain(computed.numbers.get(number)?.text);
       }
     },
   );
@@ -148,8 +147,12 @@ describe.each(Object.entries(PARTS))('%s', (_, written) => {
     if (!shown || !key) return;
     const [a] = figuresOf(shown);
     const [b] = figuresOf(key);
-    expect(b?.alternative).toEqual(a?.alternative);
-    if (a?.kind === 'dot-lanes' && b?.kind === 'dot-lanes') expect(b.lanes).toEqual(a.lanes);
+    if (!a || !b) return;
+    expect(b.alternative.label).toBe(a.alternative.label);
+    expect(b.alternative.table).toEqual(a.alternative.table);
+    // The key may say more, as how many bricks to cross out, and nothing else.
+    expect(b.alternative.reading.startsWith(a.alternative.reading)).toBe(true);
+    if (a.kind === 'dot-lanes' && b.kind === 'dot-lanes') expect(b.lanes).toEqual(a.lanes);
   });
 
   it.each(['short', 'plain', 'fuller'] as const)(

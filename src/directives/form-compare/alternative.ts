@@ -51,10 +51,10 @@ function rowsInWords(values: Values, { say }: ViewContext): string {
 
 /** A sentence for each lane, or for two where there are many: a reading has five sentences at most. */
 function lanesInWords(lanes: Lanes, context: ViewContext): string[] {
+  const size = lanes.length > MOST_LANE_SENTENCES ? 2 : 1;
   const each = lanes.map((lane) => laneInWords(lane, context));
-  const size = each.length > MOST_LANE_SENTENCES ? 2 : 1;
   return each.flatMap((_, index) =>
-    index % size === 0 ? [`${each.slice(index, index + size).join(context.say('and-then'))}.`] : [],
+    index % size === 0 ? [`${capital(each.slice(index, index + size).join(context.say('and-lane')))}.`] : [],
   );
 }
 const MOST_LANE_SENTENCES = 3;
@@ -69,7 +69,7 @@ function laneInWords(lane: Lanes[number], { say, text, list }: ViewContext): str
     .join(say('and-then'));
   const key =
     open.length === 0 ? 'reading-lane' : known.length > 0 ? 'reading-lane-open' : 'reading-lane-none';
-  return say(key, { lane: capital(lane.nutrient), dots, letters: list(open) });
+  return say(key, { lane: lane.nutrient, dots, letters: list(open) });
 }
 
 function lookInWords(values: Values, lanes: Lanes, { say }: ViewContext): string[] {

@@ -13,6 +13,7 @@ export type Key =
   | 'reading-look'
   | 'reading-blank'
   | 'and-then'
+  | 'and-lane'
   | 'caption'
   | 'form'
   | 'row'
@@ -44,6 +45,7 @@ export const terms: TermTable<Key> = {
       other: 'Empty lines from zero for {lanes}: each letter has a place on each line.',
     },
     'and-then': '; ',
+    'and-lane': '; and ',
     caption: '{food}, {basis}',
     form: 'Form',
     row: '{letter}, {form}',

@@ -4,6 +4,7 @@ export type Key =
   | 'label'
   | 'label-bare'
   | 'reading'
+  | 'reading-key'
   | 'reading-blank'
   | 'on-label'
   | 'on-label-note'
@@ -36,6 +37,7 @@ export const terms: TermTable<Key> = {
     label: 'Two rows of bricks: sodium in {basis}, of canned {food}, on the label and after.',
     'label-bare': 'Two rows of bricks: sodium on the label and after.',
     reading: 'On the label: {label} of sodium. {after}: somewhere from {range}.',
+    'reading-key': 'Bricks to cross out: {bricks}.',
     'reading-blank':
       'On the label: {label} of sodium, a row of solid bricks. {after}: the same row in outline. One brick is {brick} of sodium.',
     'on-label': 'On the label',

@@ -71,7 +71,10 @@ function figureOf(values: Values, computed: RinseResult, bricks: Bricks, context
         say('label-bare'),
       ]),
       reading: answer
-        ? say('reading', { label, after, range: answer.range })
+        ? [
+            say('reading', { label, after, range: answer.range }),
+            ...(counted ? [say('reading-key', { bricks: text(`${id}.bricks`) })] : []),
+          ].join(' ')
         : say('reading-blank', { label, after, brick }),
       table: {
         caption: say('caption', { basis: values.basis.words, food: values.name }),

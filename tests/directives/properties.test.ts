@@ -1,0 +1,262 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { createReport } from '../../src/diagnostics/index.js';
+import { NUTRIENTS } from '../../src/nutrition/index.js';
+import { AUDIENCES, computeParts, foods, viewOf } from './desk.js';
+import { part } from './parts.js';
+import { blocksOf, figuresOf } from './strings.js';
+
+const hostile = fc.oneof(
+  fc.constantFrom(
+    '',
+    ' ',
+    ';',
+    '=',
+    '; = ;',
+    '{food}',
+    '{basis} {x}',
+    '__proto__',
+    'constructor',
+    'toString',
+    '<script>',
+    '$&',
+    '\u0000\u0001',
+    '\u202e dlo',
+    'A'.repeat(3000),
+    '1e309 cup',
+    '-1 cup',
+    '0/0 cup',
+    '99999999999999999999 cups, ready to eat',
+    '𝔘𝔫',
+    '\ud800',
+    'no number mg',
+  ),
+  fc.string({ unit: 'grapheme', maxLength: 30 }),
+);
+const mostly = (good: fc.Arbitrary<string>) =>
+  fc.oneof({ weight: 6, arbitrary: good }, { weight: 1, arbitrary: hostile });
+
+const kind = fc.constantFrom(...foods.kinds);
+const name = fc.constantFrom(...foods.names);
+const nutrient = fc.constantFrom(...Object.keys(NUTRIENTS));
+const basis = mostly(
+  fc
+    .tuple(
+      fc.constantFrom(
+        '1 cup',
+        '1/2 cup',
+        '100 g',
+        '3 oz',
+        '1 can',
+        '1 can (15 oz)',
+        '1 tbsp',
+        '250 mL',
+        '2 medium',
+      ),
+      fc.constantFrom('', ', ready to eat', ', with liquid', ', drained', ', cooked', ', dry', ', raw'),
+    )
+    .map((words) => words.join('')),
+);
+const show = mostly(
+  fc.uniqueArray(nutrient, { minLength: 1, maxLength: 7 }).map((names) => names.join('; ')),
+);
+const tail = fc.oneof(
+  { weight: 5, arbitrary: fc.constant('') },
+  hostile.map((words) => ` ; choose = ${words}`),
+  hostile.map((words) => ` ; ${words}`),
+  fc.tuple(hostile, hostile).map(([a, b]) => ` ; from = ${a} ; word = ${b}`),
+);
+
+const compare = kind.chain((food) =>
+  fc
+    .record({
+      food: mostly(fc.constant(food)),
+      basis,
+      show,
+      rows: fc.array(
+        fc
+          .tuple(mostly(fc.constantFrom(...foods.forms(food).map((form) => form.form))), tail)
+          .map((words) => words.join('')),
+        { maxLength: 5 },
+      ),
+    })
+    .map(({ rows, ...attributes }) => part('form-compare', { id: 'x', ...attributes }, rows)),
+);
+
+const label = mostly(
+  fc
+    .oneof(fc.integer({ min: 0, max: 6000 }), fc.double({ min: 0.01, max: 3000, noNaN: true }))
+    .map((mg) => `${mg} mg`),
+);
+const rinse = fc
+  .record({
+    food: mostly(
+      fc.oneof(
+        name,
+        kind,
+        kind.map((k) => `${k}, canned`),
+      ),
+    ),
+    'label-sodium': label,
+    'label-basis': mostly(
+      fc.constantFrom('1/2 cup, with liquid', '130 g, with liquid', '1/2 cup', '1 cup, drained'),
+    ),
+    treatment: mostly(fc.constantFrom('drained', 'drained and rinsed')),
+    'no-salt-added': mostly(fc.constantFrom('yes', 'no')),
+  })
+  .map((attributes) => part('rinse-drop', { id: 'x', ...attributes }));
+
+const option = fc
+  .tuple(mostly(name), mostly(fc.constant('so it is')))
+  .map(([food, why]) => `${food} ; why = ${why}`);
+const rule = mostly(
+  fc.tuple(fc.constantFrom('min', 'max'), nutrient).map(([find, what]) => `answer = ${find}(${what})`),
+);
+const quiz = fc
+  .record({
+    basis,
+    seed: mostly(fc.integer({ min: 0, max: 999_999 }).map(String)),
+    questions: fc.array(
+      fc.tuple(
+        mostly(fc.constantFrom('Q: Which one?', 'Q: Which has the least?', 'Q: Which has the most?')),
+        fc
+          .array(fc.oneof({ weight: 4, arbitrary: option }, rule), { maxLength: 5 })
+          .chain((rows) => rule.map((r) => [...rows, r])),
+      ),
+      { maxLength: 3 },
+    ),
+  })
+  .map(({ basis: words, seed, questions }) => part('quiz', { id: 'x', basis: words, seed }, questions));
+
+const write = fc
+  .record({ label: hostile, lines: mostly(fc.integer({ min: -3, max: 30 }).map(String)) })
+  .map((attributes) => part('write', attributes));
+
+/** Real figures come out of chance often enough to make the rest mean something. */
+const good = kind
+  .filter((food) => foods.forms(food).length >= 2)
+  .chain((food) =>
+    fc
+      .record({
+        rows: fc.shuffledSubarray(
+          foods.forms(food).map((form) => form.form),
+          { minLength: 2, maxLength: Math.min(4, foods.forms(food).length) },
+        ),
+        show: fc.uniqueArray(nutrient, { minLength: 1, maxLength: 6 }).map((names) => names.join('; ')),
+        basis: fc.constantFrom('100 g', '1/2 cup', '2 oz'),
+      })
+      .map(({ rows, ...attributes }) => part('form-compare', { id: 'x', food, ...attributes }, rows)),
+  );
+const beans = fc
+  .record({
+    food: fc.constantFrom('black beans, canned', 'corn, canned', 'green peas', 'chickpeas, canned, drained'),
+    'label-sodium': fc.integer({ min: 1, max: 5000 }).map((mg) => `${mg} mg`),
+    treatment: fc.constantFrom('drained', 'drained and rinsed'),
+  })
+  .map((attributes) => part('rinse-drop', { id: 'x', ...attributes, 'label-basis': '1/2 cup, with liquid' }));
+
+function check(written: ReturnType<typeof part>): boolean {
+  const report = createReport();
+  const computed = computeParts([written], report);
+  const done = computed.entries[0]?.computed !== undefined;
+  // What is not shown has been explained, at a place, in words of some length and no more.
+  if (!done) expect(report.problems.length).toBeGreaterThan(0);
+  for (const problem of report.problems) {
+    expect(problem.place).toBeDefined();
+    expect(problem.message.length + (problem.hint?.length ?? 0)).toBeLessThan(700);
+    expect(problem.message).not.toMatch(/undefined|NaN|\[object/);
+  }
+  for (const { where, level } of AUDIENCES) {
+    const view = viewOf(computed, written, where, level);
+    expect(view !== undefined).toBe(done);
+    if (!view) continue;
+    for (const figure of figuresOf(view)) {
+      expect(figure.alternative.label.length).toBeLessThanOrEqual(120);
+      if (figure.kind === 'dot-lanes')
+        for (const dot of figure.lanes.flatMap((lane) => lane.dots)) {
+          const number = computed.numbers.get(dot.number);
+          expect(dot.text).toBe(number?.text);
+          expect(dot.value).toBe(number?.value);
+        }
+      else {
+        for (const row of figure.rows) {
+          expect(row.sure).toBeGreaterThanOrEqual(0);
+          expect(row.sure).toBeLessThanOrEqual(row.possible);
+          expect(row.possible).toBeLessThanOrEqual(row.total);
+        }
+        expect(figure.rows[0]?.total ?? 0).toBeLessThanOrEqual(25 * figure.worth);
+        if (where !== 'worksheet') {
+          const after = computed.numbers.get('x.after');
+          expect([figure.rows[1]?.sure, figure.rows[1]?.possible]).toEqual([after?.low, after?.high]);
+        }
+      }
+    }
+    for (const block of blocksOf(view)) {
+      if (block.kind !== 'question') continue;
+      const rights = block.choices.filter((choice) => choice.key?.right);
+      const answered = where === 'key' || block.choices.some((choice) => choice.key);
+      expect(rights).toHaveLength(answered ? 1 : 0);
+      for (const { key } of block.choices)
+        if (key) expect(key.value).toBe(computed.numbers.get(key.number ?? '')?.text);
+    }
+  }
+  return done;
+}
+
+describe('whatever an author writes', () => {
+  it.each([
+    ['form-compare', compare],
+    ['rinse-drop', rinse],
+    ['quiz', quiz],
+    ['write', write],
+  ])('%s gives a view or problems, and never throws', (_, any) => {
+    fc.assert(
+      fc.property(any, (written) => void check(written)),
+      { numRuns: 250 },
+    );
+  });
+
+  it('figures of real foods hold together', () => {
+    let shown = 0;
+    fc.assert(
+      fc.property(good, (written) => void (check(written) && shown++)),
+      { numRuns: 150 },
+    );
+    expect(shown).toBeGreaterThan(20);
+  });
+
+  it('brick rows of any label hold together', () => {
+    fc.assert(
+      fc.property(beans, (written) => check(written)),
+      { numRuns: 150 },
+    );
+  });
+});
+
+describe('numbers', () => {
+  it('grow with the basis', () => {
+    const forms = fc.constantFrom('black beans', 'chickpeas', 'corn', 'carrots');
+    fc.assert(
+      fc.property(forms, fc.integer({ min: 1, max: 900 }), (food, grams) => {
+        const value = (words: string) => {
+          const rows = foods
+            .forms(food)
+            .slice(0, 3)
+            .map((form) => form.form);
+          const { numbers } = computeParts(
+            [part('form-compare', { id: 'x', food, basis: words, show: 'sodium' }, rows)],
+            createReport(),
+          );
+          return numbers.all.map((number) => number.value);
+        };
+        const [one, two] = [value(`${grams} g`), value(`${2 * grams} g`)];
+        expect(one.length).toBeGreaterThan(0);
+        one.forEach((v, i) => {
+          if (v === null) expect(two[i]).toBeNull();
+          else expect(two[i]).toBeCloseTo(2 * v, 6);
+        });
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
