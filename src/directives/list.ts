@@ -1,10 +1,35 @@
 import { caution } from './caution/index.js';
+import { cite } from './cite/index.js';
 import type { Directive } from './contract.js';
+import { doing } from './do/index.js';
 import { formCompare } from './form-compare/index.js';
+import { level } from './level/index.js';
+import { number } from './n/index.js';
+import { only } from './only/index.js';
 import { quiz } from './quiz/index.js';
 import { rinseDrop } from './rinse-drop/index.js';
+import { say } from './say/index.js';
+import type { ServicePiece } from './service.js';
 import { show } from './show/index.js';
+import { slide } from './slide/index.js';
+import { staff } from './staff/index.js';
+import { term } from './t/index.js';
+import { worksheet } from './worksheet/index.js';
 import { write } from './write/index.js';
 
 /** Every directive that a lesson may use. To add one: its folder and its line here. */
 export const DIRECTIVES: readonly Directive[] = [caution, formCompare, quiz, rinseDrop, show, write];
+
+/** Containers and running text of the lesson itself, each with a folder that shows how it is written. */
+export const SERVICE: readonly ServicePiece[] = [
+  slide,
+  say,
+  doing,
+  level,
+  only,
+  worksheet,
+  staff,
+  number,
+  term,
+  cite,
+];

@@ -1,5 +1,4 @@
 import { readFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Where } from '../../src/directives/contract.js';
 import type { DirectivePart, Part } from '../../src/lesson/index.js';
@@ -91,12 +90,6 @@ export function runCases(file: string): void {
   });
 }
 
-/** Cases and README of a directive. */
-export function runFolder(name: string): void {
-  runCases(join('tests', 'directives', name, 'cases.md'));
-  runCases(join('src', 'directives', name, 'README.md'));
-}
-
 function numbersOf({ computed }: Read, { numbers }: Case): string[] {
   return numbers.map((line) => {
     const id = line.split(' = ')[0] ?? '';
@@ -123,12 +116,13 @@ export function directivesIn(parts: readonly Part[]): readonly DirectivePart[] {
   });
 }
 
-/** A text held against a file under `expected/`; it is rewritten only when WRITE_EXPECTED=1 is set. */
-export async function expectFile(text: string, file: string): Promise<void> {
-  if (process.env.WRITE_EXPECTED === '1') {
-    const { mkdirSync, writeFileSync } = await import('node:fs');
-    mkdirSync(dirname(file), { recursive: true });
-    writeFileSync(file, text);
+/** What a snippet's directives show everywhere, once for each way that they look. */
+export function viewsOf({ lesson, computed }: Read): string {
+  if (!lesson || !computed) return '';
+  const seen = new Map<string, string[]>();
+  for (const { where, level } of AUDIENCES) {
+    const text = textOf({ lesson, computed, problems: [] }, where, level);
+    seen.set(text, [...(seen.get(text) ?? []), `${where} ${level}`]);
   }
-  expect(text).toBe(readFileSync(file, 'utf8'));
+  return [...seen].map(([text, places]) => `== ${places.join(', ')}\n${text}\n`).join('\n');
 }

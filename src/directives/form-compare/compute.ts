@@ -61,6 +61,7 @@ export function compute(values: Values, { report }: ComputeContext): CompareResu
     facts: {
       foods: values.rows.map((row) => ({ food: row.food, place: row.place })),
       nutrients: values.nutrients,
+      basis: values.basis.words,
     },
     lanes: lanes.map((lane) => ({
       nutrient: lane.nutrient,

@@ -30,7 +30,7 @@ export function compute(values: Values, { report }: ComputeContext): QuizResult 
   const questions = values.questions.map((question) => answerOf(question, values, numbers, { report }));
   const answered = questions.flatMap((question) => question ?? []);
   if (answered.length < questions.length) return undefined;
-  return { numbers: [...numbers.values()], facts: factsOf(values.questions), questions: answered };
+  return { numbers: [...numbers.values()], facts: factsOf(values), questions: answered };
 }
 
 function answerOf(
@@ -105,9 +105,10 @@ function sameStanding(question: Question, basis: Values['basis'], report: Comput
   return false;
 }
 
-function factsOf(questions: readonly Question[]): Computed['facts'] {
+function factsOf({ questions, basis }: Values): Computed['facts'] {
   return {
     foods: questions.flatMap((question) => question.options.map(({ food, place }) => ({ food, place }))),
     nutrients: [...new Set(questions.map((question) => question.nutrient))],
+    basis: basis.words,
   };
 }

@@ -40,7 +40,11 @@ export function compute(values: Values, { report }: ComputeContext): RinseResult
     report.add(readProblem('N18', range, about));
     return undefined;
   }
-  const facts = { foods: [{ food: values.food, place: values.place }], nutrients: ['sodium'] };
+  const facts = {
+    foods: [{ food: values.food, place: values.place }],
+    nutrients: ['sodium'],
+    basis: basis.words,
+  };
   const { littleToLose } = range.value;
   if (noSaltAdded) return { numbers: [labelNumber(values)], facts, label: label.value, littleToLose };
   const worth = WORTHS.find((each) => label.value / each <= MOST_BRICKS);
