@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createReport } from '../../src/diagnostics/index.js';
+import type { ShownNumber } from '../../src/document/index.js';
 import { NUTRIENTS } from '../../src/nutrition/index.js';
+import { evaluate, evaluateParts } from '../nutrition/evaluate.js';
 import { AUDIENCES, computeParts, foods, viewOf } from './desk.js';
 import { part } from './parts.js';
 import { blocksOf, figuresOf } from './strings.js';
@@ -155,6 +157,21 @@ const beans = fc
   })
   .map((attributes) => part('rinse-drop', { id: 'x', ...attributes, 'label-basis': '1/2 cup, with liquid' }));
 
+/** The written formula, worked out by code that shares nothing with the core, gives the value. */
+function holdsFormula(number: ShownNumber): void {
+  const near = (a: number | undefined, b: number | undefined) =>
+    expect(Math.abs((a ?? Number.NaN) - (b ?? Number.NaN))).toBeLessThanOrEqual(
+      1e-9 * Math.max(1, Math.abs(b ?? 0)),
+    );
+  if (number.low !== undefined) {
+    const parts = evaluateParts(number);
+    near(parts.low, number.low);
+    near(parts.high, number.high);
+    expect(number.low).toBeLessThanOrEqual(number.high ?? Number.NaN);
+  } else if (number.value === null) expect(evaluate(number)).toBeNaN();
+  else near(evaluate(number), number.value);
+}
+
 function check(written: ReturnType<typeof part>): boolean {
   const report = createReport();
   const computed = computeParts([written], report);
@@ -166,6 +183,7 @@ function check(written: ReturnType<typeof part>): boolean {
     expect(problem.message.length + (problem.hint?.length ?? 0)).toBeLessThan(700);
     expect(problem.message).not.toMatch(/undefined|NaN|\[object/);
   }
+  for (const number of computed.numbers.all) holdsFormula(number);
   for (const { where, level } of AUDIENCES) {
     const view = viewOf(computed, written, where, level);
     expect(view !== undefined).toBe(done);
