@@ -1,5 +1,5 @@
 import type { Report } from '../diagnostics/index.js';
-import type { Block } from '../document/index.js';
+import type { Block, Numbers } from '../document/index.js';
 import type { FigureSpec } from '../figures/index.js';
 import { type Built, blocksOf, figuresOf, languageOf, plain, spoilsOf } from './built.js';
 import { checkProblem } from './codes.js';
@@ -7,6 +7,8 @@ import { digitsIn } from './shown.js';
 
 export interface AlternativesInput {
   readonly built: readonly Built[];
+  /** What a figure names as its own may stand in its alternative. */
+  readonly numbers?: Numbers;
 }
 
 /** Longest label of a figure, in characters. House figure. */
@@ -17,7 +19,7 @@ const LONGEST_LABEL = 120;
  * the figure shows and no others; nothing on a blank worksheet, its alternatives least of all, says an
  * answer that the key gives.
  */
-export function checkAlternatives({ built }: AlternativesInput, report: Report): void {
+export function checkAlternatives({ built, numbers }: AlternativesInput, report: Report): void {
   const answers = answersOf(built);
   for (const output of built) {
     const tell: Tell = (message, hint, block) =>
@@ -29,7 +31,7 @@ export function checkAlternatives({ built }: AlternativesInput, report: Report):
         }),
       );
     checkPictures(output, tell);
-    checkFigures(output, tell);
+    checkFigures(output, numbers, tell);
     if (output.kind === 'sheet' && output.sheet.kind === 'worksheet') checkBlank(output, answers, tell);
     if (output.kind === 'deck')
       for (const slide of output.deck.slides)
@@ -63,7 +65,7 @@ function checkPictures(output: Built, tell: Tell): void {
   }
 }
 
-function checkFigures(output: Built, tell: Tell): void {
+function checkFigures(output: Built, numbers: Numbers | undefined, tell: Tell): void {
   const labels = new Map<string, string>();
   const language = languageOf(output);
   for (const block of blocksOf(output)) {
@@ -96,7 +98,8 @@ function checkFigures(output: Built, tell: Tell): void {
         block,
       );
     if (figure.mode === 'blank') continue;
-    const shown = digitsOf(wordsIn(figure), language);
+    const own = figure.numbers.flatMap((id) => numbers?.get(id)?.text ?? []);
+    const shown = digitsOf([...wordsIn(figure), ...own], language);
     for (const digit of digitsOf([reading], language))
       if (!shown.has(digit))
         tell(
