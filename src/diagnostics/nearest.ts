@@ -9,7 +9,7 @@ export function nearest(written: string, names: Iterable<string>, most = 1): str
   const ranked: { name: string; cost: number }[] = [];
   for (const name of new Set(names)) {
     const cost = distance(wanted, name.toLowerCase());
-    const allowed = Math.max(1, Math.floor(Math.max(wanted.length, name.length) / 3));
+    const allowed = Math.max(1, Math.ceil(Math.max(wanted.length, name.length) / 3));
     const holds =
       wanted.length >= 4 && (name.toLowerCase().includes(wanted) || wanted.includes(name.toLowerCase()));
     if (cost <= allowed || holds) ranked.push({ name, cost: holds ? Math.min(cost, allowed) : cost });

@@ -3,6 +3,7 @@ import { createReport, type Problem, type Report } from '../diagnostics/index.js
 import type { Sheet } from '../document/index.js';
 import type { Ink } from '../figures/index.js';
 import { figureTools, type Pages, type Paper } from '../layout/index.js';
+import type { HolderName } from '../lesson/index.js';
 import { layOutSheet } from '../outputs/paper.js';
 import { layOutDeck } from '../outputs/slides/index.js';
 import type { Level } from '../reading/index.js';
@@ -49,44 +50,31 @@ export interface Shop {
   readonly settings: Settings;
 }
 
-/** Every output of one lesson in one language but the review sheet, in the order in which they are made. */
+/**
+ * Every output of one lesson in one language but the review sheet, in the order in which they are made.
+ * A worksheet, a leader's page, notes and slides are made where the lesson has something for them.
+ */
 export function jobsFor(desk: Desk, shop: Shop): readonly Job[] {
   const { paper: papers, levels } = shop.settings;
-  const sheets = papers.flatMap((paper) => [
-    ...levels.flatMap((level) => [
-      sheetJob(desk, shop, {
-        kind: 'handout',
-        level,
-        paper,
-        ink: 'color',
-        name: `handout-${level}-${paper}.pdf`,
-      }),
-      sheetJob(desk, shop, {
-        kind: 'handout',
-        level,
-        paper,
-        ink: 'one',
-        name: `handout-${level}-oneink-${paper}.pdf`,
-      }),
-      sheetJob(desk, shop, {
-        kind: 'worksheet',
-        level,
-        paper,
-        ink: 'color',
-        name: `worksheet-${level}-${paper}.pdf`,
-      }),
-      sheetJob(desk, shop, {
-        kind: 'key',
-        level,
-        paper,
-        ink: 'color',
-        name: `worksheet-${level}-key-${paper}.pdf`,
-      }),
+  const has = (name: HolderName) =>
+    desk.computed.lesson.parts.some((part) => part.kind === 'holder' && part.name === name);
+  const sheets = papers.flatMap((paper): SheetTask[] => [
+    ...levels.flatMap((level): SheetTask[] => [
+      { kind: 'handout', level, paper, ink: 'color', name: `handout-${level}-${paper}.pdf` },
+      { kind: 'handout', level, paper, ink: 'one', name: `handout-${level}-oneink-${paper}.pdf` },
+      { kind: 'worksheet', level, paper, ink: 'color', name: `worksheet-${level}-${paper}.pdf` },
+      { kind: 'key', level, paper, ink: 'color', name: `worksheet-${level}-key-${paper}.pdf` },
     ]),
-    sheetJob(desk, shop, { kind: 'staff', level: 'staff', paper, ink: 'color', name: `staff-${paper}.pdf` }),
-    sheetJob(desk, shop, { kind: 'notes', level: 'staff', paper, ink: 'color', name: `notes-${paper}.pdf` }),
+    { kind: 'staff', level: 'staff', paper, ink: 'color', name: `staff-${paper}.pdf` },
+    { kind: 'notes', level: 'staff', paper, ink: 'color', name: `notes-${paper}.pdf` },
   ]);
-  return [...sheets, deckJob(desk, shop)];
+  const wanted = sheets.filter(({ kind }) => {
+    if (kind === 'worksheet' || kind === 'key') return has('worksheet');
+    if (kind === 'staff') return has('staff');
+    return kind === 'notes' ? has('slide') : true;
+  });
+  const jobs = wanted.map((task) => sheetJob(desk, shop, task));
+  return has('slide') ? [...jobs, deckJob(desk, shop)] : jobs;
 }
 
 /** The review sheets: they list what the checks found in all others, so they come last. */

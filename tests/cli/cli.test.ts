@@ -36,12 +36,26 @@ Rinse beans from a can.
 :::
 `;
 
+const LINES = `site: our-hall
+invented: true
+lines:
+  emergency-number:
+    say: "911"
+    instead: your emergency number
+    what: ambulance, fire and police
+    dated: 2026-11-25
+    keep_months: 60
+    source: the emergency number of the United States
+`;
+
 let folder: string;
 beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'platework-'));
   mkdirSync(join(folder, 'lessons', 'small'), { recursive: true });
   writeFileSync(join(folder, 'lessons', 'small', 'lesson.md'), SMALL);
-  writeFileSync(join(folder, 'platework.yaml'), 'paper: [letter]\nlevels: [plain]\n');
+  writeFileSync(join(folder, 'platework.yaml'), 'site: our-hall\npaper: [letter]\nlevels: [plain]\n');
+  mkdirSync(join(folder, 'assets', 'local', 'our-hall'), { recursive: true });
+  writeFileSync(join(folder, 'assets', 'local', 'our-hall', 'lines.yaml'), LINES);
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
