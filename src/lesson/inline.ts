@@ -39,10 +39,10 @@ function toInlineNode(node: PhrasingContent, context: InlineContext): readonly I
   const { source, report } = context;
   const [from, to] = spanOf(node);
   const place = placeOf(source, from, to);
-  const asWritten = () => textNodes(source.text.slice(from, to), from, to, context, true);
+  const asWritten = () => textNodes(source.text.slice(from, to), from, to, context);
   switch (node.type) {
     case 'text':
-      return textNodes(node.value, from, to, context, false);
+      return textNodes(node.value, from, to, context);
     case 'strong':
       return [{ kind: 'strong', children: toInlineNodes(node.children, context), place }];
     case 'emphasis':
@@ -110,13 +110,7 @@ function joined(nodes: readonly InlineNode[]): InlineNode[] {
 const LOOKS_INLINE = /(?<=^|[\s([{“‘"'«])::?\s?(n|t|cite)\s?(?=[[{])/g;
 
 /** A text for each line of the source, the blank of the line's end at its end. */
-function textNodes(
-  value: string,
-  from: number,
-  to: number,
-  context: InlineContext,
-  verbatim: boolean,
-): InlineNode[] {
+function textNodes(value: string, from: number, to: number, context: InlineContext): InlineNode[] {
   const { source } = context;
   const lines = value.split('\n');
   const start = pointAt(source, from);
@@ -129,7 +123,7 @@ function textNodes(
         ? start.column
         : columnOf(written, text, index === lines.length - 1 ? end.column : undefined);
     const stop = index === lines.length - 1 ? end.column : written.trimEnd().length + 1;
-    if (!verbatim || lines.length > 0) reportLooks(text, line, column, context);
+    reportLooks(text, line, column, context);
     return {
       kind: 'text',
       text: index < lines.length - 1 ? `${text} ` : text,
@@ -145,7 +139,9 @@ function columnOf(written: string, text: string, end: number | undefined): numbe
   return end ?? written.length - written.trimStart().length + 1;
 }
 
-/** A number, term or source that was meant and not read. */
+const LOOKS_DIRECTIVE = /(?<![:\p{L}\p{N}])::+([a-z][a-z-]*)(?=[[{])/gu;
+
+/** A number, term, source or directive that was meant and not read. */
 function reportLooks(text: string, line: number, column: number, { source, report }: InlineContext): void {
   for (const found of text.matchAll(LOOKS_INLINE)) {
     const at = column + found.index;
@@ -153,6 +149,15 @@ function reportLooks(text: string, line: number, column: number, { source, repor
       problem('lesson/inline', `Here :${found[1]} was most likely meant, and it was not read.`, {
         place: placeAt(source, line, at, at + found[0].length),
         hint: `Write :${found[1]}[words]${found[1] === 'n' ? '{of=id}' : ''} without blanks, with straight quotes.`,
+      }),
+    );
+  }
+  for (const found of text.matchAll(LOOKS_DIRECTIVE)) {
+    const at = column + found.index;
+    report.add(
+      problem('lesson/middle-of-line', `${found[1]} stands in the middle of a line.`, {
+        place: placeAt(source, line, at, at + found[0].length),
+        hint: 'Put it on a line of its own that starts at the left edge.',
       }),
     );
   }

@@ -153,6 +153,15 @@ function readYaml(
           }),
     );
   }
+  for (const warning of yaml.warnings) {
+    broken = true;
+    report.add(
+      problem('lesson/yaml-feature', 'A tag (!) is not used in a front matter.', {
+        place: at(warning.pos[0]),
+        hint: 'Write the value out.',
+      }),
+    );
+  }
   const places = new Map<string, Place>();
   let unsafe = false;
   visit(yaml, (_, node) => {
