@@ -53,12 +53,6 @@ export const directiveCodes = {
     about:
       'Food records differ from one batch to the next. Below 10 percent (house rule) the answer could be either; ask about other foods or another measure.',
   },
-  'directives/empty': {
-    severity: 'stop',
-    rule: 'What a directive has to know is not left empty.',
-    about:
-      'An empty value would leave a figure without its food, its measures or its words. Write the value.',
-  },
   'directives/same-row': {
     severity: 'stop',
     rule: 'Each row of a figure is a form of its own.',
@@ -70,11 +64,6 @@ export const directiveCodes = {
     rule: 'A question asks for what its rule computes.',
     about:
       'A question that asks for the most while its answer is the least makes a key that contradicts the page. If the words are right as they stand, give the reason.',
-  },
-  'directives/write': {
-    severity: 'stop',
-    rule: 'A space to write in has a label and one to twelve lines.',
-    about: 'The label is what people hear who cannot see the line.',
   },
   N03: {
     severity: 'stop',

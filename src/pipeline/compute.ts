@@ -6,6 +6,7 @@ import { kebab, type Numbers, numbersOf, type ShownNumber } from '../document/in
 import { formatQuantity } from '../languages/index.js';
 import type { DirectivePart, HolderPart, InlineNode, Lesson, Part } from '../lesson/index.js';
 import { isLevel, type Level } from '../reading/index.js';
+import { isSource, type Sources } from '../records/index.js';
 
 /** One directive of a lesson with what was read and computed; nothing after a problem. */
 export interface Entry {
@@ -31,6 +32,12 @@ export const computeCodes = {
     about:
       'Write :n[name]{of=id} with a name that the directive computes, and row="…" where it has rows. ' +
       '`platework explain LESSON` lists every number of a lesson.',
+  },
+  'pipeline/no-such-source': {
+    severity: 'stop',
+    rule: 'A source in running text must stand in assets/sources.yaml.',
+    about:
+      'A pointer to a source that cannot be printed leads nowhere. Write the id of a source as the list has it, or add the source.',
   },
 } as const;
 const problem = problemsOf(computeCodes);
@@ -76,7 +83,7 @@ export function computeLesson(
     byId: (id) => ids.get(id),
     numbers,
   };
-  checkNumbersInText(computed, report);
+  checkText(computed, tables.sources, report);
   return computed;
 }
 
@@ -149,14 +156,31 @@ export function numberId(node: InlineNode & { readonly kind: 'number' }): string
   return [node.of, ...(node.row === undefined ? [] : [kebab(node.row)]), kebab(node.name)].join('.');
 }
 
-function checkNumbersInText(computed: ComputedLesson, report: Report): void {
+/** Every number and source that running text names must be there. */
+function checkText(computed: ComputedLesson, sources: Sources, report: Report): void {
   const visit = (nodes: readonly InlineNode[]): void => {
     for (const node of nodes) {
       if (node.kind === 'number') checkNumber(computed, node, report);
+      if (node.kind === 'cite') checkSource(node, sources, report);
       if ('children' in node) visit(node.children);
     }
   };
   for (const text of textsIn(computed.lesson.parts)) visit(text.nodes);
+}
+
+function checkSource(node: InlineNode & { readonly kind: 'cite' }, sources: Sources, report: Report): void {
+  const found = sources.find(node.source);
+  if (isSource(found)) return;
+  report.add(
+    problem('pipeline/no-such-source', `There is no source "${node.source}".`, {
+      place: node.place,
+      hint: found.near.length
+        ? `Did you mean ${found.near.join(' or ')}?`
+        : 'Add it to assets/sources.yaml, or write the id of one that stands there.',
+      actual: node.source,
+      expected: found.near,
+    }),
+  );
 }
 
 function checkNumber(
@@ -168,6 +192,16 @@ function checkNumber(
   // An id that does not exist was reported when the text was read; a figure that failed has said why.
   if (!entry?.computed) return;
   const id = numberId(node);
+  if (node.per !== undefined) {
+    report.add(
+      problem('pipeline/no-such-number', `"${node.of}" computes no number per ${node.per}.`, {
+        place: node.place,
+        hint: 'Leave per out, or compute the number on that basis.',
+        actual: node.per,
+      }),
+    );
+    return;
+  }
   if (computed.numbers.get(id)) return;
   const names = entry.computed.numbers.map((n) => n.id.slice(node.of.length + 1));
   const shown = names.slice(0, 8).join(', ');

@@ -105,7 +105,8 @@ function textOf({ lesson, computed }: Read, where: Where, level: Level): string 
       const view = viewOf(computed, part, where, level);
       return view ? outline(view) : [];
     })
-    .join('\n');
+    .join('\n')
+    .replaceAll('\u00a0', ' ');
 }
 
 export function directivesIn(parts: readonly Part[]): readonly DirectivePart[] {

@@ -177,7 +177,9 @@ function check(written: ReturnType<typeof part>): boolean {
   const computed = computeParts([written], report);
   const done = computed.entries[0]?.computed !== undefined;
   // What is not shown has been explained, at a place, in words of some length and no more.
-  if (!done) expect(report.problems.length).toBeGreaterThan(0);
+  // Values that are empty are told by the reading of the lesson, which has no part in this.
+  const empty = [...written.attributes.values()].some(({ value }) => value.trim() === '');
+  if (!done && !empty) expect(report.problems.length).toBeGreaterThan(0);
   for (const problem of report.problems) {
     expect(problem.place).toBeDefined();
     expect(problem.message.length + (problem.hint?.length ?? 0)).toBeLessThan(700);

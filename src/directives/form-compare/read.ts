@@ -7,6 +7,7 @@ import { readBasis } from '../basis.js';
 import type { ReadContext } from '../contract.js';
 import { foodProblem, quoted, readProblem } from '../problems.js';
 import { firstOf, type Piece, splitRow } from '../row.js';
+import { written } from '../written.js';
 import { FACTS, type FormRow, MOST_MEASURES, MOST_ROWS, type Values } from './schema.js';
 
 const LETTERS = ['A', 'B', 'C', 'D'];
@@ -14,9 +15,9 @@ const LETTERS = ['A', 'B', 'C', 'D'];
 /** Reads the attributes and rows. Whatever cannot be read is reported at its place, and then nothing is shown. */
 export function read(part: DirectivePart, context: ReadContext): Values | undefined {
   const { report } = context;
-  const food = part.attributes.get('food');
-  const basisText = part.attributes.get('basis');
-  const show = part.attributes.get('show');
+  const food = written(part, 'food');
+  const basisText = written(part, 'basis');
+  const show = written(part, 'show');
   if (!part.id || !food || !basisText || !show) return undefined;
   const basis = readBasis(basisText, 'directives/basis', report);
   const nutrients = readMeasures(show, report);
@@ -32,25 +33,14 @@ function readMeasures({ value, place }: Attribute, report: Report): NutrientName
     .split(';')
     .map((w) => w.trim().replace(/\s+/g, ' '))
     .filter(Boolean);
-  const fault = (
-    code: 'directives/empty' | 'directives/nutrient',
-    reason: string,
-    hint: string,
-  ): undefined => {
-    report.add(readProblem(code, { reason, hint }, place));
+  const fault = (reason: string, hint: string): undefined => {
+    report.add(readProblem('directives/nutrient', { reason, hint }, place));
   };
-  if (words.length === 0)
-    return fault(
-      'directives/empty',
-      'Nothing is named to compare.',
-      'Write show="sodium; fiber", the most important first.',
-    );
   const found = words.map((word) => names.find((name) => name.toLowerCase() === word.toLowerCase()));
   words.forEach((word, index) => {
     if (found[index]) return;
     const near = nearest(word, names, 3);
     fault(
-      'directives/nutrient',
       `${quoted(word)} is no nutrient that can be compared.`,
       near.length > 0
         ? `Did you mean ${near.join(' or ')}?`
@@ -60,7 +50,6 @@ function readMeasures({ value, place }: Attribute, report: Report): NutrientName
   const known = [...new Set(found.flatMap((name) => name ?? []))];
   if (known.length > MOST_MEASURES)
     return fault(
-      'directives/nutrient',
       `A figure compares at most ${MOST_MEASURES} measures, and this one names ${known.length}.`,
       'Leave some out, or write a second figure.',
     );
@@ -93,15 +82,7 @@ function readRows(
   }
   if (context.foods.forms(kind).length === 0) {
     const near = context.foods.form(kind, '');
-    report.add(
-      kind === ''
-        ? readProblem(
-            'directives/empty',
-            { reason: 'No food is named.', hint: 'Write food="pinto beans".' },
-            food.place,
-          )
-        : foodProblem(kind, isFood(near) ? { near: [] } : near, food.place),
-    );
+    report.add(foodProblem(kind, isFood(near) ? { near: [] } : near, food.place));
     return undefined;
   }
   const read = rows.flatMap((row, index) => readRow(row, index, kind, context) ?? []);

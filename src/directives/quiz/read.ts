@@ -6,6 +6,7 @@ import { readBasis } from '../basis.js';
 import type { ReadContext } from '../contract.js';
 import { foodProblem, quoted, readProblem } from '../problems.js';
 import { firstOf, type Piece, readFact, splitRow } from '../row.js';
+import { written } from '../written.js';
 import { asksFor } from './asks.js';
 import { MOST_OPTIONS, type Option, type Question, type Values } from './schema.js';
 import { shuffle } from './shuffle.js';
@@ -13,15 +14,15 @@ import { shuffle } from './shuffle.js';
 /** Reads every question; whatever cannot be read is reported at its place, and then nothing is shown. */
 export function read(part: DirectivePart, context: ReadContext): Values | undefined {
   const { id } = part;
-  const basisWords = part.attributes.get('basis');
+  const basisWords = written(part, 'basis');
   if (!id || !basisWords) return undefined;
   const basis = readBasis(basisWords, 'directives/basis', context.report);
-  const written = part.attributes.get('seed')?.value;
+  const seed = part.attributes.get('seed')?.value;
   const questions = part.rows.map((row, index) => {
     const question = readQuestion(row, id, context);
     // Each question has an order of its own; otherwise the right boxes would stand in one column.
-    return question && written !== undefined
-      ? { ...question, options: shuffle(question.options, Number(written) + index * APART) }
+    return question && seed !== undefined
+      ? { ...question, options: shuffle(question.options, Number(seed) + index * APART) }
       : question;
   });
   if (questions.length === 0) {

@@ -12,14 +12,15 @@ import { isFood } from '../../records/index.js';
 import { readBasis } from '../basis.js';
 import type { ReadContext } from '../contract.js';
 import { foodProblem, quoted, readProblem } from '../problems.js';
+import { written } from '../written.js';
 import { TREATMENTS, type Values } from './schema.js';
 
 /** Reads the can and its label. Whatever cannot be read is reported at its place, and then nothing is shown. */
 export function read(part: DirectivePart, context: ReadContext): Values | undefined {
   const { report } = context;
-  const foodWords = part.attributes.get('food');
-  const sodium = part.attributes.get('label-sodium');
-  const basisWords = part.attributes.get('label-basis');
+  const foodWords = written(part, 'food');
+  const sodium = written(part, 'label-sodium');
+  const basisWords = written(part, 'label-basis');
   if (!part.id || !foodWords || !sodium || !basisWords) return undefined;
   const can = readCan(foodWords, context);
   const label = readSodium(sodium, context);

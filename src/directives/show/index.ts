@@ -1,10 +1,11 @@
 import type { DirectivePart } from '../../lesson/index.js';
 import { type Computed, directive, type View, type ViewContext } from '../contract.js';
+import { written } from '../written.js';
 import { schema, type Values } from './schema.js';
 import { terms } from './terms.js';
 
 function read(part: DirectivePart): Values | undefined {
-  const figure = part.attributes.get('figure')?.value;
+  const figure = written(part, 'figure')?.value;
   return figure ? { figure } : undefined;
 }
 

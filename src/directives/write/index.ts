@@ -1,21 +1,12 @@
 import type { DirectivePart } from '../../lesson/index.js';
-import { type Computed, directive, type ReadContext, type View } from '../contract.js';
-import { readProblem } from '../problems.js';
+import { type Computed, directive, type View } from '../contract.js';
+import { written } from '../written.js';
 import { MOST_LINES, schema, USUAL_LINES, type Values } from './schema.js';
 import { terms } from './terms.js';
 
-function read(part: DirectivePart, { report }: ReadContext): Values | undefined {
-  const label = part.attributes.get('label');
-  const words = label?.value.trim().replace(/\s+/g, ' ');
-  if (label && !words)
-    report.add(
-      readProblem(
-        'directives/write',
-        { reason: 'This space to write in has no label.', hint: 'Write label="The dish I will try".' },
-        label.place,
-      ),
-    );
-  return words ? { label: words, lines: linesOf(part) } : undefined;
+function read(part: DirectivePart): Values | undefined {
+  const label = written(part, 'label')?.value.trim().replace(/\s+/g, ' ');
+  return label ? { label, lines: linesOf(part) } : undefined;
 }
 
 /** A number of lines that is none was reported when the lesson was read; the usual number stands in its place. */
