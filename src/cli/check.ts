@@ -1,4 +1,5 @@
 import { nearest, type Problem } from '../diagnostics/index.js';
+import { frontMatterJsonSchema } from '../lesson/index.js';
 import { buildLesson, openWorkshop } from '../pipeline/build.js';
 import { allCodes } from '../pipeline/codes.js';
 import { dayOf, type Option, optionLines, readCall, UsageError } from './arguments.js';
@@ -6,6 +7,10 @@ import { openWorkspace } from './open.js';
 import { hasStop, printJson, printProblems } from './print.js';
 
 const OPTIONS: Readonly<Record<string, Option>> = {
+  schema: {
+    type: 'boolean',
+    help: 'print the JSON Schema of a front matter, for editors (it also lies in assets/front-matter.schema.json)',
+  },
   explain: { type: 'string', value: 'CODE', help: 'say more about one code; "all" lists every code' },
 };
 
@@ -26,6 +31,10 @@ export async function run(args: readonly string[]): Promise<number> {
   const call = readCall(args, OPTIONS);
   if (call.flag('help')) {
     process.stdout.write(HELP);
+    return 0;
+  }
+  if (call.flag('schema')) {
+    printJson(frontMatterJsonSchema());
     return 0;
   }
   const code = call.text('explain');
