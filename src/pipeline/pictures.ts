@@ -3,6 +3,7 @@ import { imageSize } from 'image-size';
 import { type CodeTable, type Place, problemsOf, type Report } from '../diagnostics/index.js';
 import type { Picture } from '../document/index.js';
 import { readSvg } from '../figures/index.js';
+import type { InlineNode } from '../lesson/index.js';
 import type { ReadPicture } from './viewer.js';
 import type { Workspace } from './workspace.js';
 
@@ -32,6 +33,14 @@ export function pictureReader(workspace: Workspace, folder: string): ReadPicture
       read.set(node.src, readPicture(workspace, `${folder}/${node.src}`, node.place, report));
     return read.get(node.src);
   };
+}
+
+/** Every picture in running text. */
+export function picturesIn(nodes: readonly InlineNode[]): (InlineNode & { readonly kind: 'picture' })[] {
+  return nodes.flatMap((node) => {
+    if (node.kind === 'picture') return [node];
+    return 'children' in node ? picturesIn(node.children) : [];
+  });
 }
 
 function readPicture(workspace: Workspace, path: string, place: Place, report: Report): Picture | undefined {

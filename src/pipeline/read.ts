@@ -4,9 +4,9 @@ import { DIRECTIVES } from '../directives/list.js';
 import { isSpoken } from '../languages/index.js';
 import { parseLesson } from '../lesson/index.js';
 import { isSource } from '../records/index.js';
-import { computeLesson } from './compute.js';
+import { computeLesson, textsIn } from './compute.js';
 import { factsOf } from './facts.js';
-import { pictureReader } from './pictures.js';
+import { pictureReader, picturesIn } from './pictures.js';
 import type { Settings } from './settings.js';
 import type { Desk } from './sheets.js';
 import { loadLocal, type Tables } from './tables.js';
@@ -96,5 +96,7 @@ export function readLesson(
   const facts = factsOf(computed);
   const pulled = pull(tables.register, facts, report);
   const readPicture = pictureReader(workspace, `lessons/${slug}`);
+  for (const { nodes } of textsIn(lesson.parts))
+    for (const node of picturesIn(nodes)) readPicture(node, report);
   return { computed, facts, pulled, tables, local, language, on, readPicture };
 }
