@@ -86,7 +86,7 @@ const REVIEW: TermTable<keyof ReviewWords> = {
     number: 'Number',
     shown: 'Shown as',
     how: 'Worked out',
-    from: 'From',
+    from: 'Sources in full',
     caution: 'Caution',
     words: 'As printed',
     pulledBy: 'Pulled by',

@@ -90,7 +90,7 @@ describe('the body', () => {
       const { interpreter: ___, ...bare } = plain;
       const sheet = {
         ...bare,
-        kind: 'staff' as const,
+        kind: 'notes' as const,
         blocks,
         ...(interpreter?.parts.length ? { interpreter } : {}),
       };

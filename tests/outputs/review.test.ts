@@ -75,9 +75,9 @@ describe('blocks of the review sheet', () => {
     expect(cellsOf(blocks, 2)[0]).toEqual([
       'sodium left after rinsing | rinse.left',
       '270 to 370 mg | unrounded 271.4 … 368 mg',
-      'low = label * (1 - 0.41); high = label * (1 - 0.2) | label = 460 mg [lesson] | iodine = not known [usda-sr28]',
-      'source duyff-2011',
+      'low = label * (1 - 0.41); high = label * (1 - 0.2) | label = 460 mg [lesson]; iodine = not known [usda-sr28]',
     ]);
+    expect(JSON.stringify(blocks.at(-1))).toContain('duyff-2011: source duyff-2011');
   });
 
   it('never show an unknown value as zero', () => {

@@ -28,9 +28,14 @@ const FOOT_SPACE = mm(2.2);
  * depends on how much room is left.
  */
 export function cautionBoxes(desk: Desk, before: number): PaperBox[] {
-  const groups = ORDER.map((heading) => desk.sheet.cautions.lines.filter((line) => line.heading === heading));
+  const groups = ORDER.map((heading) =>
+    desk.sheet.cautions.lines.filter((line) => line.heading === heading),
+  ).filter((lines) => lines.length > 0);
+  // The leader's page prints the fullest wordings: no page holds them all, so lines stand one by one.
+  if (desk.sheet.kind === 'staff')
+    return groups.flatMap((lines, i) => lineBoxes(desk, lines, i === 0 ? before : PAD_BOTTOM));
   const { standing } = desk.sheet.cautions;
-  const panels = groups.filter((lines) => lines.length > 0).map((lines) => layPanel(desk, lines));
+  const panels = groups.map((lines) => layPanel(desk, lines));
   const foot = standing && standing.inlines.length > 0 ? [footBox(desk, standing.inlines)] : [];
   if (panels.length === 0) return foot;
   const overlap = desk.pen.strokes.line;
@@ -113,6 +118,43 @@ function layPanel(desk: Desk, lines: readonly CautionLine[]) {
       for (const text of texts) y = paintText(page, pen, text, grid.axis, y) + SPACE.betweenCautions;
     },
   };
+}
+
+/** Lines of one word, each whole on its page: the bar runs beside them, the word stands at the first. */
+function lineBoxes(desk: Desk, lines: readonly CautionLine[], before: number): PaperBox[] {
+  const { tree, set, type, pen, grid } = desk;
+  const first = lines[0];
+  const heading = first?.heading ?? 'Ask first';
+  const bar = BARS[heading];
+  const section = tree.add(tree.root, 'Sect', { title: first?.word ?? heading });
+  const solid = { fill: pen.colors.ink };
+  const word = set.words(tree.add(section, 'H2'), first?.word ?? heading, {
+    width: grid.rail - bar - TAB.start - TAB.end,
+    role: type.cautionWord,
+    color: pen.colors.paper,
+  });
+  const list = tree.add(section, 'L', { numbering: 'None' });
+  return lines.map((line, index): PaperBox => {
+    const body = tree.add(tree.add(list, 'LI'), 'LBody');
+    const text = set.inlines(body, line.inlines, { width: grid.column, role: type.caution });
+    const tab = TAB.top + word.height + TAB.bottom;
+    const height = Math.max(text.height, index === 0 ? tab : 0) + SPACE.betweenCautions;
+    return {
+      height,
+      before: index === 0 ? before : 0,
+      keep: index === 0 && lines.length > 1 ? 'must' : false,
+      cost: BREAK.item,
+      railFrom: 0,
+      paint(page, top) {
+        const marks = [pen.rect(grid.side, top, bar, height, solid)];
+        if (index === 0)
+          marks.push(pen.rect(grid.side, top, bar + TAB.start + word.width + TAB.end, tab, solid));
+        addArtifact(page, 'background', marks);
+        if (index === 0) paintText(page, pen, word, grid.side + bar + TAB.start, top + TAB.top);
+        paintText(page, pen, text, grid.axis, top);
+      },
+    };
+  });
 }
 
 /** The lines for everybody, under the block and over the whole measure, in the same type. */

@@ -63,9 +63,10 @@ export function reviewBlocks({ numbers, cautions, problems, words, sourceOf }: F
     heading(words.numbers),
     ...listed(
       words.none,
-      [words.number, words.shown, words.how, words.from],
-      numbers.map((number) => numberRow(number, words, sourceOf)),
+      [words.number, words.shown, words.how],
+      numbers.map((number) => numberRow(number, words)),
     ),
+    ...sourceList(numbers, words, sourceOf),
   ];
 }
 
@@ -92,10 +93,19 @@ function cautionRow(caution: CautionForReview, words: ReviewWords): Cell[] {
   const state = caution.confirmed ?? words.unconfirmed;
   return [
     cell(caution.heading, caution.id),
-    cell(...caution.wordings.map(({ level, text }) => `${level}: ${text}`)),
-    cell(...caution.pulledBy),
+    cell(...sameWords(caution.wordings)),
+    cell(caution.pulledBy.join('; ')),
     cell({ text: state, strong: caution.confirmed === undefined }, caution.toConfirm),
   ];
+}
+
+/** Levels that print the same words stand together. */
+function sameWords(wordings: CautionForReview['wordings']): string[] {
+  const texts = [...new Set(wordings.map(({ text }) => text))];
+  return texts.map((text) => {
+    const levels = wordings.filter((w) => w.text === text).map((w) => w.level);
+    return `${levels.join(', ')}: ${text}`;
+  });
 }
 
 function problemRow(problem: Problem): Cell[] {
@@ -107,7 +117,7 @@ function problemRow(problem: Problem): Cell[] {
   ];
 }
 
-function numberRow(number: ShownNumber, words: ReviewWords, sourceOf: (id: string) => string): Cell[] {
+function numberRow(number: ShownNumber, words: ReviewWords): Cell[] {
   const { food } = number;
   return [
     cell(number.what, number.id),
@@ -115,9 +125,26 @@ function numberRow(number: ShownNumber, words: ReviewWords, sourceOf: (id: strin
       { text: number.text, strong: true, number: number.id },
       `${words.unrounded} ${unrounded(number, words)}`,
     ),
-    cell(number.formula, ...number.inputs.map((input) => inputLine(input, words))),
-    cell(food ? `${food.number} ${food.description} (${food.date})` : '', ...number.sources.map(sourceOf)),
+    cell(
+      number.formula,
+      number.inputs.map((input) => inputLine(input, words)).join('; '),
+      food ? `${food.source} ${food.number}: ${food.description} (${food.date})` : '',
+    ),
   ];
+}
+
+/** Every source behind the numbers, once, in full words. */
+function sourceList(
+  numbers: readonly ShownNumber[],
+  words: ReviewWords,
+  sourceOf: (id: string) => string,
+): Block[] {
+  const ids = [...new Set(numbers.flatMap((number) => number.sources))];
+  if (ids.length === 0) return [];
+  const items = ids.map((id): Block[] => [
+    { kind: 'paragraph', inlines: [{ text: `${id}: ${sourceOf(id)}` }] },
+  ]);
+  return [heading(words.from), { kind: 'list', ordered: false, items }];
 }
 
 function unrounded(number: ShownNumber, words: ReviewWords): string {
