@@ -36,27 +36,6 @@ export const HOLDING: readonly KnownDirective[] = [
   holder('do'),
 ];
 
-/** Leaves that every lesson may use, whatever directives there are. */
-const LEAVES: KnownDirectives = [
-  {
-    name: 'show',
-    forms: ['leaf'],
-    id: 'none',
-    attributes: {
-      figure: { kind: { is: 'reference' }, required: true, help: 'The id of the figure to show again.' },
-    },
-  },
-  {
-    name: 'write',
-    forms: ['leaf'],
-    id: 'optional',
-    attributes: {
-      lines: { kind: { is: 'whole', from: 1, to: 20 }, help: 'How many lines to write on; 1 when left out.' },
-      label: { kind: { is: 'text' }, required: true, help: 'What to write there.' },
-    },
-  },
-];
-
 /** What may stand in running text. */
 export const INLINE = ['n', 't', 'cite'] as const;
 export type InlineName = (typeof INLINE)[number];
@@ -74,14 +53,14 @@ export const INLINE_ATTRIBUTES: Readonly<Record<InlineName, Readonly<Record<stri
 /** Containers that hold others and therefore take four colons at least. */
 const FOUR_COLONS: ReadonlySet<string> = new Set(['slide', 'worksheet', 'staff']);
 
-/** Every name that may follow colons, found by name. A directive handed in wins over a leaf of the same name. */
+/** Every name that may follow colons, found by name. */
 export interface Names {
   get(name: string): KnownDirective | undefined;
   readonly all: readonly string[];
 }
 
 export function namesOf(known: KnownDirectives): Names {
-  const byName = new Map([...LEAVES, ...known, ...HOLDING].map((k) => [k.name, k]));
+  const byName = new Map([...known, ...HOLDING].map((k) => [k.name, k]));
   return { get: (name) => byName.get(name), all: [...byName.keys()] };
 }
 
