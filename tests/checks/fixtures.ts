@@ -75,6 +75,7 @@ export function lanes(over: Partial<DotLanes> = {}): DotLanes {
   return {
     kind: 'dot-lanes',
     id: 'pinto',
+    numbers: [],
     mode: 'shown',
     rows: [
       { letter: 'A', sign: 'bag', words: 'Dried' },
@@ -109,6 +110,7 @@ export function bricks(over: Partial<BrickRows> = {}): BrickRows {
   return {
     kind: 'brick-rows',
     id: 'rinse',
+    numbers: [],
     mode: 'shown',
     worth: 20,
     rows: [

@@ -88,7 +88,6 @@ const DOORS: Readonly<Record<string, readonly string[]>> = {
   'remark-parse': ['src/lesson/'],
   'remark-directive': ['src/lesson/'],
   'remark-gfm': ['src/lesson/'],
-  'remark-frontmatter': ['src/lesson/'],
   mdast: ['src/lesson/'],
   'mdast-util-directive': ['src/lesson/'],
   '@rgrove/parse-xml': ['src/figures/', 'src/translation/', 'src/writers/'],

@@ -10,7 +10,7 @@ const write: Block = { kind: 'write', label: 'I will', lines: 2 };
 
 function numbered(blocks: readonly Block[]): (string | number)[] {
   const numbers = numberTasks(blocks);
-  return blocks.flatMap((block) => {
+  return blocks.flatMap((block): (string | number)[] => {
     const number = numbers.get(block);
     if (number === undefined) return [];
     return block.kind === 'heading'
