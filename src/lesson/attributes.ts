@@ -66,7 +66,8 @@ export function scanAttributes(text: string, start: number, limit: number): Scan
   const closed = scan.text[scan.at] === '}';
   if (closed) scan.at++;
   if (!braced) writing(scan, start, start + 1, 'The attributes have no brace before them.');
-  else if (!closed) writing(scan, start, start + 1, 'The brace that opens here is not closed.');
+  else if (!closed && !scan.faults.some((f) => f.message.startsWith('The quote that opens')))
+    writing(scan, start, start + 1, 'The brace that opens here is not closed.');
   return { attributes: scan.attributes, faults: scan.faults, end: scan.at };
 }
 

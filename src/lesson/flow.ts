@@ -1,6 +1,7 @@
 import type { RootContent, Table } from 'mdast';
 import { problem } from './codes.js';
-import { type InlineContext, spanOf, toInlineNodes } from './inline.js';
+import { toInlineNodes } from './inline.js';
+import { type InlineContext, spanOf } from './inline-context.js';
 import type { HeadingLevel, ListItem, Part, TableCell } from './lesson.js';
 import { placeOf } from './source.js';
 

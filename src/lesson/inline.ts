@@ -1,45 +1,42 @@
 import type { PhrasingContent } from 'mdast';
 import type { Place, Report } from '../diagnostics/index.js';
-import { scanAttributes } from './attributes.js';
 import { problem } from './codes.js';
+import { type InlineContext, spanOf } from './inline-context.js';
 import type { InlineNode } from './lesson.js';
-import { closingBracket } from './opening.js';
-import { readAttributes } from './read-attributes.js';
-import { INLINE, INLINE_ATTRIBUTES, type InlineName } from './service.js';
+import { reportLooks } from './looks.js';
+import { readPiece } from './pieces.js';
 import { placeAt, placeOf, pointAt, type Source } from './source.js';
-
-/** What turning running text into nodes needs: the text as written, and the link targets of the lesson. */
-export interface InlineContext {
-  readonly source: Source;
-  readonly report: Report;
-  /** Targets of `[words][name]`, by name. */
-  readonly targets: ReadonlyMap<string, { readonly url: string; readonly title?: string | null | undefined }>;
-}
-
-type Positioned = {
-  readonly position?:
-    | {
-        readonly start: { readonly offset?: number | undefined };
-        readonly end: { readonly offset?: number | undefined };
-      }
-    | undefined;
-};
-
-/** Offsets of a node; the parser always sets them. */
-export function spanOf(node: Positioned): readonly [number, number] {
-  return [node.position?.start.offset ?? 0, node.position?.end.offset ?? 0];
-}
 
 /** Running text. Whatever is refused is reported and stands as its own characters. */
 export function toInlineNodes(nodes: readonly PhrasingContent[], context: InlineContext): InlineNode[] {
-  return joined(nodes.flatMap((node) => toInlineNode(node, context)));
+  const out: InlineNode[] = [];
+  // Attributes that the parser did not take belong to the number before them and are no text.
+  let read = 0;
+  for (const node of nodes) {
+    const [from, to] = spanOf(node);
+    if (node.type === 'text' && from < read) {
+      if (read < to) out.push(...textNodes(context.source.text.slice(read, to), read, to, context));
+      continue;
+    }
+    if (node.type === 'textDirective') {
+      const piece = readPiece(node.name, from, to, context);
+      out.push(...(piece?.nodes ?? asWritten(from, to, context)));
+      read = piece?.end ?? read;
+    } else out.push(...toInlineNode(node, context));
+  }
+  return out;
+}
+
+function asWritten(from: number, to: number, { source }: InlineContext): InlineNode[] {
+  const quoted = /^[ \t]*>/.test(source.lines[pointAt(source, from).line - 1] ?? '');
+  const written = source.text.slice(from, to).replace(quoted ? /\n[ \t>]*/g : /\n[ \t]*/g, '\n');
+  return textsOf(written, from, to, source);
 }
 
 function toInlineNode(node: PhrasingContent, context: InlineContext): readonly InlineNode[] {
   const { source, report } = context;
   const [from, to] = spanOf(node);
   const place = placeOf(source, from, to);
-  const asWritten = () => textNodes(source.text.slice(from, to), from, to, context);
   switch (node.type) {
     case 'text':
       return textNodes(node.value, from, to, context);
@@ -57,13 +54,17 @@ function toInlineNode(node: PhrasingContent, context: InlineContext): readonly I
       return link(node.url, node.title, node.children, place, context);
     case 'linkReference': {
       const target = context.targets.get(node.identifier);
-      return target ? link(target.url, target.title, node.children, place, context) : asWritten();
+      return target
+        ? link(target.url, target.title, node.children, place, context)
+        : asWritten(from, to, context);
     }
     case 'image':
       return [picture(node.url, node.alt, node.title, place, report)];
     case 'imageReference': {
       const target = context.targets.get(node.identifier);
-      return target ? [picture(target.url, node.alt, target.title, place, report)] : asWritten();
+      return target
+        ? [picture(target.url, node.alt, target.title, place, report)]
+        : asWritten(from, to, context);
     }
     case 'html':
       report.add(
@@ -73,7 +74,7 @@ function toInlineNode(node: PhrasingContent, context: InlineContext): readonly I
           actual: node.value.slice(0, 60),
         }),
       );
-      return asWritten();
+      return asWritten(from, to, context);
     case 'footnoteReference':
       report.add(
         problem('lesson/footnote', 'Footnotes are not used.', {
@@ -82,133 +83,45 @@ function toInlineNode(node: PhrasingContent, context: InlineContext): readonly I
         }),
       );
       return [];
-    case 'textDirective':
-      return textDirective(node.name, from, to, context) ?? asWritten();
     default:
-      return asWritten();
+      return asWritten(from, to, context);
   }
 }
 
-/** Neighboring texts of one line become one, so that what was put back does not fall to pieces. */
-function joined(nodes: readonly InlineNode[]): InlineNode[] {
-  const out: InlineNode[] = [];
-  for (const node of nodes) {
-    const last = out.at(-1);
-    if (
-      last?.kind === 'text' &&
-      node.kind === 'text' &&
-      last.place.line === node.place.line &&
-      last.place.endColumn === node.place.column
-    ) {
-      const end = node.place.endColumn === undefined ? {} : { endColumn: node.place.endColumn };
-      out[out.length - 1] = { kind: 'text', text: last.text + node.text, place: { ...last.place, ...end } };
-    } else out.push(node);
-  }
-  return out;
+function textNodes(value: string, from: number, to: number, context: InlineContext): InlineNode[] {
+  reportLooks(from, to, context);
+  return textsOf(value, from, to, context.source);
 }
-
-const LOOKS_INLINE = /(?<=^|[\s([{“‘"'«])::?\s?(n|t|cite)\s?(?=[[{])/g;
 
 /** A text for each line of the source, the blank of the line's end at its end. */
-function textNodes(value: string, from: number, to: number, context: InlineContext): InlineNode[] {
-  const { source } = context;
-  const lines = value.split('\n');
+function textsOf(value: string, from: number, to: number, source: Source): InlineNode[] {
   const start = pointAt(source, from);
   const end = pointAt(source, to);
+  const lines = value.split('\n');
+  // A line end written as a character reference is a blank and no line of the source.
+  if (lines.length - 1 !== end.line - start.line)
+    return [{ kind: 'text', text: lines.join(' '), place: placeOf(source, from, to) }];
+  const quoted = /^[ \t]*>/.test(source.lines[start.line - 1] ?? '');
   return lines.map((text, index): InlineNode => {
     const line = start.line + index;
     const written = source.lines[line - 1] ?? '';
-    const column =
-      index === 0
-        ? start.column
-        : columnOf(written, text, index === lines.length - 1 ? end.column : undefined);
-    const stop = index === lines.length - 1 ? end.column : written.trimEnd().length + 1;
-    reportLooks(text, line, column, context);
+    const last = index === lines.length - 1;
     return {
       kind: 'text',
-      text: index < lines.length - 1 ? `${text} ` : text,
-      place: placeAt(source, line, column, stop),
+      text: last ? text : `${text} `,
+      place: placeAt(
+        source,
+        line,
+        index === 0 ? start.column : columnOf(written, quoted),
+        last ? end.column : written.trimEnd().length + 1,
+      ),
     };
   });
 }
 
-/** Column of a continued line: where its text begins after indentation and quote marks. */
-function columnOf(written: string, text: string, end: number | undefined): number {
-  const found = written.indexOf(text.slice(0, 12));
-  if (found >= 0) return found + 1;
-  return end ?? written.length - written.trimStart().length + 1;
-}
-
-const LOOKS_DIRECTIVE = /(?<![:\p{L}\p{N}])::+([a-z][a-z-]*)(?=[[{])/gu;
-
-/** A number, term, source or directive that was meant and not read. */
-function reportLooks(text: string, line: number, column: number, { source, report }: InlineContext): void {
-  for (const found of text.matchAll(LOOKS_INLINE)) {
-    const at = column + found.index;
-    report.add(
-      problem('lesson/inline', `Here :${found[1]} was most likely meant, and it was not read.`, {
-        place: placeAt(source, line, at, at + found[0].length),
-        hint: `Write :${found[1]}[words]${found[1] === 'n' ? '{of=id}' : ''} without blanks, with straight quotes.`,
-      }),
-    );
-  }
-  for (const found of text.matchAll(LOOKS_DIRECTIVE)) {
-    const at = column + found.index;
-    report.add(
-      problem('lesson/middle-of-line', `${found[1]} stands in the middle of a line.`, {
-        place: placeAt(source, line, at, at + found[0].length),
-        hint: 'Put it on a line of its own that starts at the left edge.',
-      }),
-    );
-  }
-}
-
-/** `:n[…]{…}`, `:t[…]` and `:cite[…]`; nothing for anything else, which is put back as it stands. */
-function textDirective(
-  name: string,
-  from: number,
-  to: number,
-  context: InlineContext,
-): readonly InlineNode[] | undefined {
-  const { source, report } = context;
-  const written = source.text.slice(from, to);
-  const kind = INLINE.find((one): one is InlineName => one === name);
-  const before = source.text[from - 1];
-  const free = before === undefined || /[\s([{“‘"'«¿¡\u2066-\u2068]/.test(before) || /[*_~]/.test(before);
-  const bracket = name.length + 1;
-  if (!kind || !free || written[bracket] !== '[') return undefined;
-  const close = closingBracket(written, bracket, written.length);
-  if (close === undefined) return undefined;
-  const place = placeOf(source, from, to);
-  const label = written
-    .slice(bracket + 1, close - 1)
-    .replace(/\s+/g, ' ')
-    .trim();
-  if (label === '') {
-    report.add(
-      problem('lesson/inline', `:${kind} names nothing in its brackets.`, {
-        place,
-        hint: `Write the name between the brackets, as in :${kind}[${kind === 'cite' ? 'usda-sr28' : 'sodium'}].`,
-      }),
-    );
-    return undefined;
-  }
-  const scanned =
-    written[close] === '{' ? scanAttributes(written, close, written.length) : { attributes: [], faults: [] };
-  const at = (a: number, b: number) => placeOf(source, from + a, from + b);
-  for (const fault of scanned.faults)
-    report.add(problem(fault.code, fault.message, { hint: fault.hint, place: at(fault.from, fault.to) }));
-  const rules = { name: `:${kind}`, known: INLINE_ATTRIBUTES[kind], id: 'none' as const, placeOf: at, place };
-  const attributes = readAttributes(scanned.attributes, rules, report);
-  if (kind === 't') return [{ kind: 'term', text: label, place }];
-  if (kind === 'cite') return [{ kind: 'cite', source: label, place }];
-  const value = (key: string) => {
-    const found = attributes.get(key)?.value;
-    return found === undefined ? {} : { [key]: found };
-  };
-  const of = attributes.get('of')?.value;
-  if (of === undefined) return undefined;
-  return [{ kind: 'number', name: label, of, ...value('row'), ...value('per'), attributes, place }];
+/** Column at which the text of a continued line begins: after its indentation and quote marks. */
+function columnOf(written: string, quoted: boolean): number {
+  return ((quoted ? /^[ \t>]*/ : /^[ \t]*/).exec(written)?.[0].length ?? 0) + 1;
 }
 
 function link(

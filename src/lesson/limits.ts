@@ -10,6 +10,7 @@ import { placeAt, type Source } from './source.js';
 const MAX_LINES = 4000;
 const MAX_QUOTES = 4;
 const MAX_LIST_DEPTH = 6;
+const MAX_LISTS_IN_LISTS = 40;
 const MAX_BRACKETS = 32;
 const MAX_OPEN_MARKS = 64;
 const MAX_RUN = 99;
@@ -62,15 +63,16 @@ interface Open {
 function firstTooDeep(lines: readonly string[]): TooDeep | undefined {
   let open = nothingOpen();
   const listIndents: number[] = [];
+  let twice = 0;
   for (const [index, line] of lines.entries()) {
     const at = (column: number, message: string): TooDeep => ({ message, line: index + 1, column });
     const prefix = PREFIX.exec(line)?.[0] ?? '';
     const quotes = prefix.split('>').length - 1;
     if (quotes > MAX_QUOTES) return at(1, `Quotes stand more than ${MAX_QUOTES} deep here.`);
     const marks = [...prefix.matchAll(LIST_MARK)];
-    const second = marks[1];
-    if (second && !/^([ \t]*[-*]){3,}[ \t]*$/.test(line))
-      return at(second.index + 1, 'A list begins inside a list on the same line.');
+    const inner = /^([ \t]*[-*]){3,}[ \t]*$/.test(line) ? undefined : marks[1];
+    if (inner && (marks.length > 2 || ++twice > MAX_LISTS_IN_LISTS))
+      return at(inner.index + 1, 'Lists begin inside lists on the same line here.');
     const mark = marks[0];
     if (line.trim() === '' || mark) open = nothingOpen();
     if (mark) {

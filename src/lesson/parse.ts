@@ -2,7 +2,7 @@ import type { Report } from '../diagnostics/index.js';
 import { assemble } from './assemble.js';
 import { matchContainers } from './containers.js';
 import { findFences } from './fences.js';
-import type { InlineContext } from './inline.js';
+import type { InlineContext } from './inline-context.js';
 import type { KnownDirectives } from './known.js';
 import type { Lesson, Part } from './lesson.js';
 import { withinLimits } from './limits.js';
@@ -28,7 +28,7 @@ export function parseLesson(
   const slug = /(?:^|\/)([^/]+)\/[^/]+$/.exec(file)?.[1];
   const { front, bodyLine, titlePlace } = readFront(source, slug, report);
   const names = namesOf(known);
-  const { fences, masked } = findFences(source, bodyLine, names, report);
+  const { fences, masked, reported } = findFences(source, bodyLine, names, report);
   const steps = matchContainers(fences, source, report);
   if (!steps) return undefined;
   const tree = parseMarkdown(masked);
@@ -37,7 +37,7 @@ export function parseLesson(
       node.type === 'definition' ? [[node.identifier, { url: node.url, title: node.title }] as const] : [],
     ),
   );
-  const context: InlineContext = { source, report, targets };
+  const context: InlineContext = { source, report, targets, names, reported };
   const parts = assemble(tree, steps, context);
   checkReferences(parts, names, report);
   if (!front) return undefined;

@@ -63,7 +63,13 @@ export function readAttributes(
       continue;
     }
     const place = placeOf(valueAt, Math.max(valueEnd, valueAt + 1));
-    const trouble = name === 'id' ? troubleOfId(value) : troubleOf(value, known[name]?.kind);
+    // A name without a value has been reported as it was scanned.
+    const empty = valueAt === nameAt;
+    const trouble = empty
+      ? undefined
+      : name === 'id'
+        ? troubleOfId(value)
+        : troubleOf(value, known[name]?.kind);
     if (trouble)
       report.add(
         problem(name === 'id' ? 'lesson/id' : 'lesson/attribute-value', trouble.message, {

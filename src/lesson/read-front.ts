@@ -15,7 +15,8 @@ const words = z
   .string('takes words; put them in quotes if they are all digits')
   .trim()
   .min(1, 'is empty')
-  .max(200, 'is longer than 200 characters');
+  .max(200, 'is longer than 200 characters')
+  .refine((text) => !/[\p{Cc}\p{Cs}\u2028\u2029]/u.test(text), 'holds a line end or a control character');
 const list = (what: z.ZodType<string>) =>
   z.array(what, 'takes a list, such as [one, two]').min(1, 'is empty; name at least one');
 const id = z
@@ -47,7 +48,12 @@ const shape = z.strictObject({
     .describe('Ids of sources in assets/sources.yaml.'),
   review: z
     .union(
-      [z.literal('none'), z.strictObject({ role: words, date: day, next: day })],
+      [
+        z.literal('none'),
+        z
+          .strictObject({ role: words, date: day, next: day })
+          .refine((review) => review.next > review.date, { path: ['next'], error: 'is not after date' }),
+      ],
       'takes none, or role, date and next',
     )
     .describe('none, or who reviewed it (role), when (date) and by when to check again (next).'),
@@ -91,16 +97,19 @@ export interface ReadFront {
 /** Reads what stands between the two `---` at the top. Every mistake is reported at its line and column. */
 export function readFront(source: Source, slug: string | undefined, report: Report): ReadFront {
   const top = placeAt(source, 1, 1);
-  if (source.lines[0]?.trimEnd() !== '---') {
+  const first = source.lines.findIndex((line) => line.trim() !== '');
+  const found = source.lines[first]?.trimEnd() === '---';
+  if (!found || first > 0)
     report.add(
       problem('lesson/front-matter-missing', 'This lesson does not begin with its front matter.', {
         place: top,
-        hint: 'Put a line of three hyphens on line 1, the front matter below it, and another such line after it.',
+        hint: found
+          ? 'Delete the blank lines above the first line of hyphens.'
+          : 'Put a line of three hyphens on line 1, the front matter below it, and another such line after it.',
       }),
     );
-    return { front: undefined, bodyLine: 1, titlePlace: top };
-  }
-  const end = source.lines.findIndex((line, index) => index > 0 && /^(?:---|\.\.\.)\s*$/.test(line));
+  if (!found) return { front: undefined, bodyLine: 1, titlePlace: top };
+  const end = source.lines.findIndex((line, index) => index > first && /^(?:---|\.\.\.)\s*$/.test(line));
   if (end < 0) {
     report.add(
       problem('lesson/front-matter-unclosed', 'The front matter that opens here is not closed.', {
@@ -110,16 +119,17 @@ export function readFront(source: Source, slug: string | undefined, report: Repo
     );
     return { front: undefined, bodyLine: source.lines.length + 1, titlePlace: top };
   }
-  const front = readYaml(source, source.lines.slice(1, end).join('\n'), slug, report);
+  const front = readYaml(source, { from: first + 1, to: end }, slug, report);
   return { front, bodyLine: end + 2, titlePlace: front?.places.get('title') ?? top };
 }
 
 function readYaml(
   source: Source,
-  text: string,
+  lines: { readonly from: number; readonly to: number },
   slug: string | undefined,
   report: Report,
 ): FrontMatter | undefined {
+  const text = source.lines.slice(lines.from, lines.to).join('\n');
   const counter = new LineCounter();
   const yaml = parseDocument(text, {
     lineCounter: counter,
@@ -132,7 +142,7 @@ function readYaml(
     const stop = to === undefined ? undefined : counter.linePos(to);
     return placeAt(
       source,
-      start.line + 1,
+      start.line + lines.from,
       start.col,
       stop && stop.line === start.line ? stop.col : undefined,
     );
@@ -165,16 +175,20 @@ function readYaml(
   const places = new Map<string, Place>();
   let unsafe = false;
   visit(yaml, (_, node) => {
-    const feature = isAlias(node)
-      ? 'An alias (*)'
-      : isNode(node) && 'anchor' in node && node.anchor
-        ? 'An anchor (&)'
-        : isNode(node) && node.tag?.startsWith('!')
-          ? 'A tag (!)'
-          : undefined;
+    const feature =
+      isPair(node) && !isScalar(node.key)
+        ? 'A key that is no word'
+        : isAlias(node)
+          ? 'An alias (*)'
+          : isNode(node) && 'anchor' in node && node.anchor
+            ? 'An anchor (&)'
+            : isNode(node) && node.tag?.startsWith('!')
+              ? 'A tag (!)'
+              : undefined;
     if (feature === undefined) return;
     unsafe = true;
-    const offset = isNode(node) ? (node.range?.[0] ?? 0) : 0;
+    const where = isPair(node) ? node.key : node;
+    const offset = isNode(where) ? (where.range?.[0] ?? 0) : 0;
     report.add(
       problem('lesson/yaml-feature', `${feature} is not used in a front matter.`, {
         place: at(offset),
@@ -186,7 +200,7 @@ function readYaml(
   if (!isMap(yaml.contents)) {
     report.add(
       problem('lesson/yaml', 'The front matter holds no keys.', {
-        place: placeAt(source, 2, 1),
+        place: placeAt(source, lines.from + 1, 1),
         hint: 'Write title: and the other keys, one a line.',
       }),
     );
@@ -253,9 +267,11 @@ function repaired(
   const given = typeof data === 'object' && data !== null ? (data as Record<string, unknown>) : {};
   const keys = Object.keys(shape.shape);
   const bad = new Set<string>();
+  const meant = misspelt(given, keys);
   for (const issue of flat(error.issues)) {
     const path = issue.path.map(String);
     bad.add(path[0] ?? '');
+    if (path.length === 1 && meant.has(path[0] ?? '')) continue;
     if (issue.code === 'unrecognized_keys') {
       for (const key of issue.keys) {
         if (isRefusedName(key)) continue;
@@ -280,7 +296,7 @@ function repaired(
       report.add(
         problem('lesson/front-missing', `The front matter does not say “${name}”.`, {
           place: places.get(parent) ?? top,
-          hint: `Add ${path.at(-1)}: ${helpOf(name)}`,
+          hint: `Add ${path.at(-1)}: … ${helpOf(name)}`,
           expected: [name],
         }),
       );
@@ -288,8 +304,18 @@ function repaired(
       report.add(problem('lesson/front-value', `“${name}” ${issue.message}.`, { place, hint: helpOf(name) }));
   }
   for (const key of keys) if (key in given && !bad.has(key)) whole[key] = given[key];
+  const kinds = shape.shape as Readonly<Record<string, z.ZodType>>;
+  for (const [key, written] of meant)
+    if (kinds[key]?.safeParse(given[written]).success) whole[key] = given[written];
   const again = shape.safeParse(whole);
   return again.success ? again.data : undefined;
+}
+
+/** Keys that are missing but stand misspelt: what was meant, and what was written. */
+function misspelt(given: Readonly<Record<string, unknown>>, keys: readonly string[]): Map<string, string> {
+  const absent = keys.filter((key) => !Object.hasOwn(given, key));
+  const odd = Object.keys(given).filter((key) => !keys.includes(key) && !isRefusedName(key));
+  return new Map(odd.flatMap((key) => nearest(key, absent).map((near) => [near, key] as const)));
 }
 
 /** Issues of a union that no member took are those of the member that came nearest. */

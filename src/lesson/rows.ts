@@ -1,6 +1,7 @@
 import type { List, ListItem as MdastItem, Paragraph } from 'mdast';
 import { problem } from './codes.js';
-import { type InlineContext, spanOf, toInlineNodes } from './inline.js';
+import { toInlineNodes } from './inline.js';
+import { type InlineContext, spanOf } from './inline-context.js';
 import type { Line, Row } from './lesson.js';
 import { placeOf, pointAt } from './source.js';
 
@@ -59,7 +60,9 @@ function resolved(
 function entity(name: string): string | undefined {
   if (!name.startsWith('#')) return ENTITIES[name.toLowerCase()];
   const code = /^#x/i.test(name) ? Number.parseInt(name.slice(2), 16) : Number(name.slice(1));
-  return code > 31 && code < 0x110000 && !(code >= 0xd800 && code < 0xe000)
+  // Control characters and halves of characters stay as they were written.
+  const control = code < 32 || (code >= 127 && code < 160);
+  return !control && code < 0x110000 && !(code >= 0xd800 && code < 0xe000)
     ? String.fromCodePoint(code)
     : undefined;
 }

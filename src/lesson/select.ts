@@ -12,7 +12,7 @@ export interface Choice {
  * The parts of a lesson for one output at one level. A handout takes what stands at top level; a
  * worksheet, a leader's page or the slides take what their containers hold (slides are left whole, each
  * with the words of its level). `only{out=…}` adds its parts to the one output. Of neighboring level
- * blocks the one of the level is taken, or else that of the next fuller level, or none.
+ * blocks the one of the level is taken, or else that of the next fuller level of readers, or none.
  */
 export function select(lesson: Lesson, choice: Choice): readonly Part[] {
   const { output } = choice;
@@ -60,6 +60,8 @@ function atLevel(parts: readonly Part[], level: Level): readonly Part[] {
 function pick(group: readonly HolderPart[], level: Level): HolderPart | undefined {
   const from = LEVELS.indexOf(level);
   for (const fuller of LEVELS.slice(from)) {
+    // The leader's words are never handed out, so they stand in for no other level.
+    if (fuller === 'staff' && level !== 'staff') continue;
     const found = group.find((part) => part.attributes.get('is')?.value === fuller);
     if (found) return found;
   }
