@@ -1,7 +1,7 @@
 import type { Place } from '../diagnostics/index.js';
 import type { Condition, Test } from './condition.js';
 import { type DirectiveFacts, type FactFood, type Facts, MIXED_ROOM, type Passage } from './facts.js';
-import { findPhrases } from './phrases.js';
+import { findPhrases, type Words, wordsIn } from './phrases.js';
 import type { Fact } from './register.js';
 import { sentencesOf } from './sentences.js';
 
@@ -120,14 +120,26 @@ function words(
 }
 
 function hits(passage: Passage, fact: Fact): Evidence[] {
-  return sentencesOf(passage.text).flatMap(({ text, at }) =>
-    findPhrases(text, fact.look, fact.but).map((hit) => ({
+  return sentencesIn(passage).flatMap(({ words, at }) =>
+    findPhrases(words, fact.look, fact.but).map((hit) => ({
       says: `"${hit.words}" in ${passage.where}`,
-      sentence: text,
+      sentence: words.text,
       ...(passage.directive === undefined ? {} : { directive: passage.directive }),
       ...placed(passage.place && shifted(passage.place, passage.text, at + hit.at)),
     })),
   );
+}
+
+type Sentences = readonly { readonly words: Words; readonly at: number }[];
+/** Each passage is cut into words once, though many triggers look at it. */
+const CUT = new WeakMap<Passage, Sentences>();
+
+function sentencesIn(passage: Passage): Sentences {
+  const known = CUT.get(passage);
+  if (known) return known;
+  const cut = sentencesOf(passage.text).map(({ text, at }) => ({ words: wordsIn(text), at }));
+  CUT.set(passage, cut);
+  return cut;
 }
 
 /** The place of a hit; a passage on one line keeps its columns, a longer one its start. */

@@ -17,6 +17,8 @@ interface Word {
   readonly word: string;
   readonly open: boolean;
   readonly capital: boolean;
+  /** All that it finds: itself, its plural, what belongs to it. */
+  readonly forms: readonly string[];
 }
 
 interface Token {
@@ -42,7 +44,11 @@ function wordOf(part: string): Word {
   const open = part.endsWith('*');
   const bare = open ? part.slice(0, -1) : part;
   const capital = bare !== bare.toLowerCase();
-  return { word: capital ? bare : folded(bare), open, capital };
+  const word = capital ? bare : folded(bare);
+  const forms = capital
+    ? [word, `${word}s`, word.toUpperCase()]
+    : [word, `${word}s`, `${word}es`, `${word}'s`];
+  return { word, open, capital, forms };
 }
 
 /** Lower case without marks: pâté and pate are one word, and a curly apostrophe is a straight one. */
@@ -67,6 +73,19 @@ function tokensOf(text: string): Token[] {
   return tokens;
 }
 
+/** A text cut into words once, for all the phrases that are looked for in it. */
+export interface Words {
+  readonly text: string;
+  readonly tokens: readonly Token[];
+  /** Every word as it is written and as it is compared. */
+  readonly present: ReadonlySet<string>;
+}
+
+export function wordsIn(text: string): Words {
+  const tokens = tokensOf(text);
+  return { text, tokens, present: new Set(tokens.flatMap((t) => [t.word, t.raw])) };
+}
+
 export interface Hit {
   /** What stands in the text. */
   readonly words: string;
@@ -75,15 +94,25 @@ export interface Hit {
 }
 
 /** Every place where a phrase stands in a text, unless one of `but` covers it. */
-export function findPhrases(text: string, look: readonly Phrase[], but: readonly Phrase[] = []): Hit[] {
-  const tokens = tokensOf(text);
+export function findPhrases(words: Words, look: readonly Phrase[], but: readonly Phrase[] = []): Hit[] {
   const all = (phrases: readonly Phrase[]) =>
-    phrases.flatMap((phrase) => tokens.flatMap((_, i) => matchAt(tokens, i, phrase, text) ?? []));
+    phrases
+      .filter((phrase) => mayStand(phrase, words))
+      .flatMap((phrase) => words.tokens.flatMap((_, i) => matchAt(words, i, phrase) ?? []));
+  const hits = all(look);
+  if (hits.length === 0) return hits;
   const not = all(but);
-  return all(look).filter((hit) => !not.some((n) => n.at <= hit.at && n.end >= hit.end));
+  return hits.filter((hit) => !not.some((n) => n.at <= hit.at && n.end >= hit.end));
 }
 
-function matchAt(tokens: readonly Token[], from: number, phrase: Phrase, text: string): Hit | undefined {
+/** A quick no for nearly every phrase: its first word does not stand in the text at all. */
+function mayStand({ steps }: Phrase, { present }: Words): boolean {
+  const first = steps[0];
+  if (first === undefined || first === 'gap') return true;
+  return first.some((w) => w.open || w.forms.some((form) => present.has(form)));
+}
+
+function matchAt({ tokens, text }: Words, from: number, phrase: Phrase): Hit | undefined {
   const end = reach(tokens, from, phrase.steps, 0, true);
   const first = tokens[from];
   const last = end === undefined ? undefined : tokens[end];
@@ -114,7 +143,6 @@ function reach(
 }
 
 function isWord(want: Word, token: Token): boolean {
-  if (want.capital) return [want.word, `${want.word}s`, want.word.toUpperCase()].includes(token.raw);
   if (want.open) return token.word.startsWith(want.word);
-  return [want.word, `${want.word}s`, `${want.word}es`, `${want.word}'s`].includes(token.word);
+  return want.forms.includes(want.capital ? token.raw : token.word);
 }

@@ -1,17 +1,7 @@
 import type { TermTable } from '../languages/index.js';
 import type { Heading } from './register.js';
 
-type Key =
-  | 'stop'
-  | 'every-time'
-  | 'ask-first'
-  | 'who'
-  | 'line'
-  | 'lines'
-  | 'slide'
-  | 'unconfirmed'
-  | 'old-emergency'
-  | 'old-other';
+type Key = 'stop' | 'every-time' | 'ask-first' | 'who' | 'line' | 'lines' | 'slide' | 'unconfirmed';
 
 /** What the program prints around the register's wordings. */
 export const cautionTerms: TermTable<Key> = {
@@ -24,8 +14,6 @@ export const cautionTerms: TermTable<Key> = {
     lines: '{heading}, lines {lines}.',
     slide: '{heading}: slide {slide}.',
     unconfirmed: 'Wording not yet confirmed by a professional.',
-    'old-emergency': 'your emergency number',
-    'old-other': 'a help line near you',
   },
 };
 

@@ -24,8 +24,8 @@ const RULES: readonly Rule[] = [
     what: 'compares bodies',
     instead: 'Show food, kitchens or shoes, or a gain that is not weight.',
     patterns: [
-      `before[- ](?:and|or)[- ]after\\b[^.?!]*\\b${BODY}`,
-      `${BODY}\\b[^.?!]*\\bbefore[- ](?:and|or)[- ]after`,
+      `before[- ](?:and|or)[- ]after\\b[^.?!]{0,160}\\b${BODY}`,
+      `${BODY}\\b[^.?!]{0,160}\\bbefore[- ](?:and|or)[- ]after`,
       'silhouettes?',
     ],
   },
@@ -58,8 +58,8 @@ const RULES: readonly Rule[] = [
     what: 'measures bodies',
     instead: 'Nobody is measured.',
     patterns: [
-      'tape measures?\\b[^.?!]*\\b(?:body|waist|belly|hips?|thighs?|arms?|yourself|each other)',
-      '(?:waist|belly|hips?|body)\\b[^.?!]*\\btape measures?',
+      'tape measures?\\b[^.?!]{0,160}\\b(?:body|waist|belly|hips?|thighs?|arms?|yourself|each other)',
+      '(?:waist|belly|hips?|body)\\b[^.?!]{0,160}\\btape measures?',
       "measur(?:e|es|ed|ing) (?:your|her|his|their|each other[’']s) (?:waist|belly|hips?|body|bodies|thighs?)",
       'waist (?:size|circumference|measurements?)',
     ],
@@ -83,13 +83,13 @@ const RULES: readonly Rule[] = [
       'have you (?:lost|gained) weight',
       'how much (?:weight )?have you (?:lost|gained)',
       "guess (?:her|his|their|the) (?:person[’']s )?weight",
-      `${ASKS}\\b[^.?!]*\\b${WEIGHT}`,
+      `${ASKS}\\b[^.?!]{0,160}\\b${WEIGHT}`,
     ],
   },
   {
     what: 'asks in public about what is private',
     instead: 'Ask about a habit that nobody minds to show.',
-    patterns: [`${ASKS}\\b[^.?!]*\\b${PRIVATE}`],
+    patterns: [`${ASKS}\\b[^.?!]{0,160}\\b${PRIVATE}`],
   },
 ];
 

@@ -142,11 +142,11 @@ interface Clause {
 }
 
 function sensesChanged(shorter: string, fuller: string): Contradiction[] {
-  const theirs = clausesOf(fuller);
+  const theirs = indexed(clausesOf(fuller));
   return clausesOf(shorter).flatMap((own): Contradiction[] => {
-    const opposite = theirs.flatMap((their) => oppositeIn(own, their) ?? [])[0];
+    const opposite = oppositeTo(own, theirs);
     if (opposite) return [opposite];
-    const same = theirs.filter((their) => alike(own.words, their.words));
+    const same = theirs.startingWith(own.words[0]).filter((their) => alike(own.words, their.words));
     // The fuller text may say it both ways round; one clause that agrees is enough.
     if (same.some((their) => their.polarity === own.polarity || their.polarity === 'unclear')) return [];
     const their = same[0];
@@ -162,16 +162,41 @@ function sensesChanged(shorter: string, fuller: string): Contradiction[] {
   });
 }
 
-function oppositeIn(own: Clause, their: Clause): Contradiction | undefined {
-  if (own.polarity !== their.polarity) return undefined;
-  for (const pair of OPPOSITES)
-    for (const [x, y] of [pair, [pair[1], pair[0]] as const]) {
-      const [mine, other] = [stem(x), stem(y)];
-      if (!own.all.has(mine) || own.all.has(other) || !their.all.has(other) || their.all.has(mine)) continue;
-      const rest = (words: readonly string[]) => words.filter((w) => w !== mine && w !== other);
-      if (alike(rest(own.words), rest(their.words)))
-        return { kind: 'verb', first: own.text, second: their.text, why: `"${x}" stands beside "${y}"` };
-    }
+/** Clauses by their first word and by every word, so that long texts are compared quickly. */
+interface Indexed {
+  startingWith(word: string | undefined): readonly Clause[];
+  holding(word: string): readonly Clause[];
+}
+
+function indexed(clauses: readonly Clause[]): Indexed {
+  const first = new Map<string, Clause[]>();
+  const any = new Map<string, Clause[]>();
+  const put = (map: Map<string, Clause[]>, key: string, clause: Clause) => {
+    const list = map.get(key);
+    if (list) list.push(clause);
+    else map.set(key, [clause]);
+  };
+  for (const clause of clauses) {
+    if (clause.words[0] !== undefined) put(first, clause.words[0], clause);
+    for (const word of clause.all) put(any, word, clause);
+  }
+  return {
+    startingWith: (word) => (word === undefined ? [] : (first.get(word) ?? [])),
+    holding: (word) => any.get(word) ?? [],
+  };
+}
+
+function oppositeTo(own: Clause, theirs: Indexed): Contradiction | undefined {
+  for (const [x, y] of BOTH_WAYS) {
+    const [mine, other] = [stem(x), stem(y)];
+    if (!own.all.has(mine) || own.all.has(other)) continue;
+    const rest = (words: readonly string[]) => words.filter((w) => w !== mine && w !== other);
+    const their = theirs
+      .holding(other)
+      .find((t) => !t.all.has(mine) && t.polarity === own.polarity && alike(rest(own.words), rest(t.words)));
+    if (their)
+      return { kind: 'verb', first: own.text, second: their.text, why: `"${x}" stands beside "${y}"` };
+  }
   return undefined;
 }
 
@@ -190,7 +215,7 @@ const CLAUSE_END =
   /([,;:—–()]|\b(?:because|since|but|so that|so|although|unless|while|which|if|when|until)\b)/i;
 
 function clausesOf(text: string): Clause[] {
-  return sentencesOf(text).flatMap(({ text: sentence }) => {
+  const all = sentencesOf(text).flatMap(({ text: sentence }) => {
     let before: Polarity = 'yes';
     return sentence.split(CLAUSE_END).flatMap((part): Clause[] => {
       const words = part.trim().replace(/[.?!]+$/, '');
@@ -202,6 +227,8 @@ function clausesOf(text: string): Clause[] {
       return [{ ...clause, polarity }];
     });
   });
+  // What is said again is compared once.
+  return [...new Map(all.map((c) => [`${c.polarity} ${c.words.join(' ')}`, c])).values()];
 }
 
 /** A "not" counts for the clause only near its beginning and before any "and"; a later one belongs to a part. */
@@ -230,3 +257,4 @@ function stem(word: string): string {
 }
 
 const STOP_STEMS: ReadonlySet<string> = new Set(STOP_WORDS.map(stem));
+const BOTH_WAYS = OPPOSITES.flatMap(([x, y]) => [[x, y] as const, [y, x] as const]);

@@ -309,12 +309,17 @@ describe('standing lines', () => {
     expect(ids('handout', facts, pull(register, facts, createReport()))).toContain('caffeine-limit');
   });
 
-  it('make one block after the boxes, with the lines of the site', () => {
-    const lines = standingLines(beans, BEANS, setting({ level: 'fuller' }));
-    const made = standingBlock(lines, setting({ level: 'fuller' }), createReport());
-    expect(made?.kind === 'figure-caution' && text(made)).toContain(
-      'call Pinewater Family Clinic at 555-0110. Call 911 now for',
-    );
+  it('make one block after the boxes, short at every level of a sheet, with the lines of the site', () => {
+    for (const level of ['short', 'plain', 'fuller'] as const) {
+      const made = standingBlock(
+        standingLines(beans, BEANS, setting({ level })),
+        setting({ level }),
+        createReport(),
+      );
+      const words = made?.kind === 'figure-caution' ? text(made) : '';
+      expect(words).toMatch(/^This sheet teaches\. It does not treat you\./);
+      expect(words).toContain('Passed out? Call 911 now.');
+    }
   });
 });
 
