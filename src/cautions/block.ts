@@ -1,4 +1,4 @@
-import type { Report } from '../diagnostics/index.js';
+import type { Place, Report } from '../diagnostics/index.js';
 import type { CautionBlock, CautionLine } from '../document/index.js';
 import { sayFrom } from '../languages/index.js';
 import { cautionProblem } from './codes.js';
@@ -62,6 +62,7 @@ function tight(boxes: readonly Pulled[], { level, language, output }: Setting, r
         'cautions/boxes',
         `This lesson pulls ${boxes.length} boxes; at most ${MOST_BOXES} can be found by the people they are for.`,
         {
+          ...askedAt(boxes),
           hint: `Should it be two lessons? ${whatPulls(boxes)}`,
         },
       ),
@@ -74,11 +75,19 @@ function tight(boxes: readonly Pulled[], { level, language, output }: Setting, r
         'cautions/budget',
         `The boxes of the ${level} sheet have ${words} words; ${BUDGET[level]} is about the most.`,
         {
+          ...askedAt(boxes),
           hint: `Should it be two lessons? ${whatPulls(boxes)}`,
           spoils: { levels: [level] },
         },
       ),
     );
+}
+
+/** The lesson's topics, since they are what its author can part; else the first thing that pulls a box. */
+function askedAt(boxes: readonly Pulled[]): { readonly place?: Place } {
+  const reasons = boxes.flatMap((p) => p.reasons).filter((r) => r.place !== undefined);
+  const place = (reasons.find((r) => r.by === 'topic') ?? reasons[0])?.place;
+  return place ? { place } : {};
 }
 
 /** "damaged-cans: topic cans; pinto beans, canned in form-compare." for each line. */

@@ -109,6 +109,7 @@ describe('too many', () => {
       'cautions/budget ask: The boxes of the short sheet have 154 words; 130 is about the most.',
     ]);
     expect(problems[0]?.hint).toContain('grapefruit-medicine: topic grapefruit.');
+    expect(problems.map((p) => p.place?.line)).toEqual([8, 8]);
   });
 });
 
