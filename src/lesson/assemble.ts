@@ -61,9 +61,16 @@ function close(
   const open = stack.pop();
   if (!open?.fence) return;
   const part = containerPart(open, open.fence, labels.get(open.fence.line), context);
-  if (part) stack.at(-1)?.items.push({ part });
+  if (part) stack.at(-1)?.items.push({ part }, ...notHeld(open, part));
   // A container with a name that is not known was reported; what it holds is kept.
   else for (const inner of partsOf(open, context, true)) stack.at(-1)?.items.push({ part: inner });
+}
+
+/** What a directive cannot hold was reported; it stands after the directive, so that no caution is lost. */
+function notHeld(open: Open, part: Part): { readonly part: Part }[] {
+  if (part.kind !== 'directive') return [];
+  const held: ReadonlySet<Part> = new Set(part.parts);
+  return open.items.filter((item): item is { readonly part: Part } => 'part' in item && !held.has(item.part));
 }
 
 function checkPlacement(

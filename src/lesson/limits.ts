@@ -57,6 +57,7 @@ interface Open {
   lines: number;
   characters: number;
   brackets: number;
+  angles: number;
   marks: number;
 }
 
@@ -74,7 +75,8 @@ function firstTooDeep(lines: readonly string[]): TooDeep | undefined {
     if (inner && (marks.length > 2 || ++twice > MAX_LISTS_IN_LISTS))
       return at(inner.index + 1, 'Lists begin inside lists on the same line here.');
     const mark = marks[0];
-    if (line.trim() === '' || mark) open = nothingOpen();
+    // A paragraph ends at a blank line, a row of a list, a heading or a fence.
+    if (mark || /^[ \t>]*$|^ {0,3}#{1,6}[ \t]|^[ \t]*::/.test(line)) open = nothingOpen();
     if (mark) {
       while ((listIndents.at(-1) ?? -1) >= mark.index) listIndents.pop();
       listIndents.push(mark.index);
@@ -96,15 +98,17 @@ function firstTooDeep(lines: readonly string[]): TooDeep | undefined {
 }
 
 function nothingOpen(): Open {
-  return { lines: 0, characters: 0, brackets: 0, marks: 0 };
+  return { lines: 0, characters: 0, brackets: 0, angles: 0, marks: 0 };
 }
 
 /** Counts brackets and emphasis marks that a line opens; the column of the one too many. */
 function countOpen(open: Open, line: string): number | undefined {
-  for (const found of line.matchAll(/\\.|[[\]]|[*_~]+/g)) {
+  for (const found of line.matchAll(/\\.|[[\]<>]|[*_~]+/g)) {
     const text = found[0];
     if (text === '[') open.brackets++;
     else if (text === ']') open.brackets = Math.max(0, open.brackets - 1);
+    else if (text === '<') open.angles++;
+    else if (text === '>') open.angles = Math.max(0, open.angles - 1);
     else if (!text.startsWith('\\')) {
       const before = line[found.index - 1] ?? ' ';
       const after = line[found.index + text.length] ?? ' ';
@@ -112,7 +116,8 @@ function countOpen(open: Open, line: string): number | undefined {
       if (closes && open.marks > 0) open.marks = Math.max(0, open.marks - text.length);
       else if (!/\s/.test(after)) open.marks += text.length;
     }
-    if (open.brackets > MAX_BRACKETS || open.marks > MAX_OPEN_MARKS) return found.index + 1;
+    if (open.brackets > MAX_BRACKETS || open.angles > MAX_BRACKETS || open.marks > MAX_OPEN_MARKS)
+      return found.index + 1;
   }
   return undefined;
 }
