@@ -43,7 +43,10 @@ export function makeDeck(lesson: ComputedLesson, tools: DeckTools): Deck {
     (p): p is HolderPart => p.kind === 'holder' && p.name === 'slide',
   );
   const slides = holders.flatMap((holder, index) => slidesOf(holder, index === 0, tools));
-  const firstFigure = slides.findIndex((slide) => slide.figure !== undefined);
+  // A stop line that leads a figure stands with it, after the caution slides.
+  const firstFigure = slides.findIndex(
+    (slide) => slide.figure !== undefined || slide.stage.kind === 'caution',
+  );
   const before = firstFigure < 0 ? slides.length : firstFigure;
   const cautions = tools.cautions.map((block, index) => cautionSlide(block, index, tools));
   const ordered = [...slides.slice(0, before), ...cautions, ...slides.slice(before)];
