@@ -69,4 +69,10 @@ describe('the parts for an audience', () => {
     expect(chosen('plain', 'staff')).toEqual(['For the leader.']);
     expect(chosen('short', 'slides')).toEqual(['Only on slides.', 'Short on the slide.']);
   });
+
+  it('never hand out what is only for the leader', () => {
+    const { lesson: two } = parseBody(':::level{is=short}\nShort.\n:::\n\n:::level{is=staff}\nNotes.\n:::\n');
+    const at = (level: Choice['level']) => words(two ? select(two, { level, output: 'handout' }) : []);
+    expect([at('short'), at('plain'), at('fuller'), at('staff')]).toEqual([['Short.'], [], [], ['Notes.']]);
+  });
 });
