@@ -14,7 +14,7 @@ const TOO_DEEP: readonly (readonly [name: string, body: string, found: string])[
   ['open tags', `${'<a b="'.repeat(1000)}`, '1:193 lesson/too-deep'],
   ['stars', '*a '.repeat(1000), '1:193 lesson/too-deep'],
   ['backticks', '`'.repeat(5000), '1:1 lesson/too-deep'],
-  ['lines of one paragraph', '\n' + 'a\n'.repeat(400), '302:1 lesson/too-deep'],
+  ['lines of one paragraph', `\n${'a\n'.repeat(400)}`, '301:1 lesson/too-deep'],
   ['words of one line', 'word '.repeat(4000), '1:1 lesson/too-deep'],
 ];
 
