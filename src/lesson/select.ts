@@ -65,5 +65,10 @@ function pick(group: readonly HolderPart[], level: Level): HolderPart | undefine
     const found = group.find((part) => part.attributes.get('is')?.value === fuller);
     if (found) return found;
   }
+  // No fuller words were written: then the fullest there are, for nothing is dropped in silence.
+  for (const barer of LEVELS.slice(0, from).reverse()) {
+    const found = group.find((part) => part.attributes.get('is')?.value === barer);
+    if (found) return found;
+  }
   return undefined;
 }

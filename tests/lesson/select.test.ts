@@ -59,7 +59,7 @@ describe('the parts for an audience', () => {
   it.each([
     ['short', ['All read this.', 'Short words.', 'Between.', 'Only plain.']],
     ['plain', ['All read this.', 'Fuller words.', 'Between.', 'Only plain.']],
-    ['fuller', ['All read this.', 'Fuller words.', 'Between.']],
+    ['fuller', ['All read this.', 'Fuller words.', 'Between.', 'Only plain.']],
   ] as const)('at %s: its own words, or those of the next fuller level', (level, expected) => {
     expect(chosen(level, 'handout')).toEqual(expected);
   });
