@@ -73,6 +73,11 @@ describe('the parts for an audience', () => {
   it('never hand out what is only for the leader', () => {
     const { lesson: two } = parseBody(':::level{is=short}\nShort.\n:::\n\n:::level{is=staff}\nNotes.\n:::\n');
     const at = (level: Choice['level']) => words(two ? select(two, { level, output: 'handout' }) : []);
-    expect([at('short'), at('plain'), at('fuller'), at('staff')]).toEqual([['Short.'], [], [], ['Notes.']]);
+    expect([at('short'), at('plain'), at('fuller'), at('staff')]).toEqual([
+      ['Short.'],
+      ['Short.'],
+      ['Short.'],
+      ['Notes.'],
+    ]);
   });
 });
