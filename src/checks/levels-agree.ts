@@ -1,5 +1,5 @@
 import type { Place, Report } from '../diagnostics/index.js';
-import type { HolderPart, InlineNode, Lesson, Part } from '../lesson/index.js';
+import { type HolderPart, type Lesson, type Part, plainText } from '../lesson/index.js';
 import { fullerThan, isLevel, type Level } from '../reading/index.js';
 import { checkProblem } from './codes.js';
 import { contradictions } from './contradictions.js';
@@ -87,11 +87,13 @@ function wordsIn(parts: readonly Part[]): string {
       switch (part.kind) {
         case 'heading':
         case 'paragraph':
-          return [textIn(part.children)];
+          return [plainText(part.children)];
         case 'list':
           return part.items.map((item) => wordsIn(item.parts));
         case 'table':
-          return [part.head, ...part.rows].map((row) => row.map((cell) => textIn(cell.children)).join(', '));
+          return [part.head, ...part.rows].map((row) =>
+            row.map((cell) => plainText(cell.children)).join(', '),
+          );
         case 'quote':
           return [wordsIn(part.parts)];
         case 'holder':
@@ -105,27 +107,4 @@ function wordsIn(parts: readonly Part[]): string {
     .filter((text) => text !== '')
     .map((text) => (/[.?!]$/.test(text) ? text : `${text}.`))
     .join(' ');
-}
-
-/** A computed number stands as its name: it is the same at every level by its id. */
-function textIn(nodes: readonly InlineNode[]): string {
-  return nodes
-    .map((node) => {
-      switch (node.kind) {
-        case 'text':
-        case 'code':
-        case 'term':
-          return node.text;
-        case 'number':
-          return node.name;
-        case 'break':
-          return ' ';
-        case 'picture':
-        case 'cite':
-          return '';
-        default:
-          return textIn(node.children);
-      }
-    })
-    .join('');
 }

@@ -4,6 +4,7 @@ export { EDITIONS, frontMatterJsonSchema } from './front-shape.js';
 export type { AttributeKind, KnownAttribute, KnownDirective, KnownDirectives } from './known.js';
 export * from './lesson.js';
 export { parseLesson } from './parse.js';
+export { plainText } from './plain-text.js';
 export { type Choice, select } from './select.js';
 export { HOLDING, INLINE, INLINE_ATTRIBUTES, type InlineName, OUTPUTS, type Output } from './service.js';
 export * from './to-blocks.js';

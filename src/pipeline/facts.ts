@@ -1,5 +1,5 @@
 import type { DirectiveFacts, Facts, Passage } from '../cautions/index.js';
-import type { InlineNode, Lesson, Part, Row } from '../lesson/index.js';
+import { type InlineNode, type Lesson, type Part, plainText, type Row } from '../lesson/index.js';
 import type { ComputedLesson, Entry } from './compute.js';
 
 /** All that a lesson holds that can pull a caution, at every level and output alike. */
@@ -104,27 +104,4 @@ function alternatives(nodes: readonly InlineNode[]): Passage[] {
       ];
     return 'children' in node ? alternatives(node.children) : [];
   });
-}
-
-/** Running text without its looks; a number stands as its name. */
-export function plainText(nodes: readonly InlineNode[]): string {
-  return nodes
-    .map((node) => {
-      switch (node.kind) {
-        case 'text':
-        case 'code':
-        case 'term':
-          return node.text;
-        case 'number':
-          return node.name;
-        case 'break':
-          return ' ';
-        case 'picture':
-        case 'cite':
-          return '';
-        default:
-          return plainText(node.children);
-      }
-    })
-    .join('');
 }
