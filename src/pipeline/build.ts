@@ -58,10 +58,12 @@ export async function buildLesson(shop: Workshop, lesson: string, options: Build
   const steps = 2 * jobs.length;
   const tell = (job: Job, done: number) => options.progress?.({ lesson, file: job.name, done, of: steps });
   // First everything is laid out, then all of it is looked at together, then it is written.
-  const laid = jobs.map((job, index) => {
+  const isDraft = (job: Job) => draftCodes(report.problems, job.target).length > 0;
+  const laid: LaidOut[] = [];
+  for (const [index, job] of jobs.entries()) {
     tell(job, index);
-    return job.layOut(draftCodes(report.problems, job.target).length > 0);
-  });
+    laid.push(await job.layOut(isDraft(job)));
+  }
   for (const level of shop.settings.levels) files.push(...figuresOf(desk, shop, level, report));
   checkAll(
     desk,
@@ -74,9 +76,7 @@ export async function buildLesson(shop: Workshop, lesson: string, options: Build
     if (one) files.push(...(await finish(job, one, report)));
   }
   for (const job of reviewJobs(desk, shop, report))
-    files.push(
-      ...(await finish(job, job.layOut(draftCodes(report.problems, job.target).length > 0), report)),
-    );
+    files.push(...(await finish(job, await job.layOut(isDraft(job)), report)));
   files.push({ path: 'numbers.json', bytes: jsonBytes(numbersFile(desk)) });
   files.push({ path: 'manifest.json', bytes: jsonBytes(makeManifest(desk, files)) });
   return { lesson, files, problems: sortProblems(report.problems) };
@@ -89,14 +89,14 @@ export async function buildLesson(shop: Workshop, lesson: string, options: Build
 async function finish(job: Job, laid: LaidOut, report: Report): Promise<readonly BuiltFile[]> {
   const codesNow = (more: readonly Problem[]) => draftCodes([...report.problems, ...more], job.target);
   let current = laid;
-  const remake = () => {
-    if (!current.draft) current = job.layOut(true);
+  const remake = async () => {
+    if (!current.draft) current = await job.layOut(true);
   };
-  if (codesNow(current.problems).length > 0) remake();
+  if (codesNow(current.problems).length > 0) await remake();
   const own = createReport();
   let files = await job.write(current, codesNow(current.problems), own);
   if (own.problems.some((p) => p.severity === 'stop') && !current.draft) {
-    remake();
+    await remake();
     files = await job.write(current, codesNow([...current.problems, ...own.problems]), own);
   }
   for (const found of [...current.problems, ...own.problems]) report.add(found);

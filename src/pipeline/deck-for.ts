@@ -9,7 +9,7 @@ import {
 } from '../cautions/index.js';
 import { createReport, type Report } from '../diagnostics/index.js';
 import type { Deck, Inline } from '../document/index.js';
-import { shelfFits } from '../outputs/slides/index.js';
+import { partCautions, shelfFits } from '../outputs/slides/index.js';
 import type { Fonts } from '../text/index.js';
 import { makeDeck } from './deck.js';
 import { type Desk, newestData, settingFor, viewerFor } from './sheets.js';
@@ -24,6 +24,7 @@ export function deckFor(desk: Desk, fonts: Fonts, draft: boolean, report: Report
   const setting = settingFor(desk, 'slides', 'plain');
   const viewer = viewerFor(desk, 'slides', 'plain', report);
   const say = pageTerms(language);
+  const [all] = slideCautions(pulled, setting, report, Number.POSITIVE_INFINITY);
   const lines = standingLines(pulled, facts, setting);
   const sentences = standingSentences(lines, setting, report).flatMap((s) => s.inlines);
   const spaced = (list: readonly Inline[]) =>
@@ -47,7 +48,10 @@ export function deckFor(desk: Desk, fonts: Fonts, draft: boolean, report: Report
   const [first = [], ...rest] = sentences.map((inline) => [inline]);
   return makeDeck(computed, {
     viewer,
-    cautions: slideCautions(pulled, setting, report, 4),
+    cautions: partCautions(all?.lines ?? [], language, fonts).map((lines) => ({
+      lines,
+      whoToAsk: all?.whoToAsk ?? '',
+    })),
     shelf: {
       first,
       caution: spaced([...rest.flat(), ...(unconfirmed ? [{ text: unconfirmed }] : [])]),

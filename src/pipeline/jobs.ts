@@ -40,7 +40,7 @@ export interface LaidOut {
 export interface Job {
   readonly name: string;
   readonly target: Target;
-  readonly layOut: (draft: boolean) => LaidOut;
+  readonly layOut: (draft: boolean) => Promise<LaidOut>;
   readonly write: (laid: LaidOut, codes: readonly string[], report: Report) => Promise<readonly BuiltFile[]>;
 }
 
@@ -100,7 +100,7 @@ interface SheetTask {
 function sheetJob(desk: Desk, shop: Shop, task: SheetTask, found?: Report): Job {
   const { kind, level, paper, ink, name } = task;
   const target = { output: kind, level, language: desk.language };
-  const layOut = (draft: boolean): LaidOut => {
+  const layOut = async (draft: boolean): Promise<LaidOut> => {
     const report = createReport();
     const sheet = sheetFor(desk, shop, kind, level, draft, report, found);
     const { drawers } = shop;
@@ -171,10 +171,10 @@ function deckJob(desk: Desk, shop: Shop): Job {
   return {
     name,
     target,
-    layOut(draft) {
+    async layOut(draft) {
       const report = createReport();
       const deck = deckFor(desk, shop.drawers.fonts, draft, report);
-      const pages = layOutDeck(deck, slideTools(desk, shop.drawers, report), report);
+      const pages = await layOutDeck(deck, slideTools(desk, shop.drawers, report), report);
       return {
         built: { kind: 'deck', name, deck, pages },
         pages,

@@ -95,6 +95,7 @@ export function slideTools(desk: Desk, drawers: Drawers, report: Report): SlideT
   const { language } = desk;
   return {
     fonts: drawers.fonts,
+    frames: drawers.frames,
     ink: 'color',
     date: desk.on,
     sign: (sign: SignName, size: number) => shelfMarks(sign, size, 'color'),

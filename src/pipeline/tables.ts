@@ -1,12 +1,10 @@
 import { loadRegister, type Register } from '../cautions/index.js';
 import type { Report } from '../diagnostics/index.js';
-import { type Drawing, type Ink, loadPictures, type Pictures } from '../figures/index.js';
+import { createFrames, type FrameMaker, loadPictures, type Pictures } from '../figures/index.js';
 import { type Foods, loadFoods, loadSources, SOURCES_FILE, type Sources } from '../records/index.js';
 import { type LocalLines, NO_LINES, readLines, readSite, type Site } from '../records/local/index.js';
 import { type Fonts, loadFonts, SUBSET_ENGINE } from '../text/index.js';
 import { readText, type Workspace } from './workspace.js';
-
-export type { Drawing, Ink };
 
 /** Tables and packs that every lesson of a workspace shares. */
 export interface Tables {
@@ -78,6 +76,7 @@ export function loadLocal(workspace: Workspace, site: string | undefined, on: st
 export interface Drawers {
   readonly fonts: Fonts;
   readonly pictures: Pictures;
+  readonly frames: FrameMaker;
 }
 
 export function loadDrawers(workspace: Workspace): Drawers {
@@ -91,6 +90,7 @@ export function loadDrawers(workspace: Workspace): Drawers {
       (path) => bytes(`fonts/${path}`),
       () => workspace.module(SUBSET_ENGINE),
     ),
+    frames: createFrames(),
     pictures: loadPictures((path) => readText(workspace.asset, path)),
   };
 }

@@ -4,7 +4,7 @@ import { setLine } from '../../text/index.js';
 import type { Easel } from './easel.js';
 import type { SlideTools } from './lay-out.js';
 import type { StageSpace } from './space.js';
-import { SLIDE, STAGE_WIDTH } from './tokens.js';
+import { SLIDE } from './tokens.js';
 
 /** The figure over the whole stage, its alternative, and its data as a table that is read and not seen. */
 export function paintFigure(
@@ -14,22 +14,22 @@ export function paintFigure(
   easel: Easel,
   tools: SlideTools,
 ): void {
-  const height = space.floor - space.y;
-  const drawing = tools.draw(figure, STAGE_WIDTH, height);
+  const place = space.frame.box('figure');
+  const drawing = tools.draw(figure, place.width, place.height);
   const { alternative } = figure;
   const scale = SLIDE.pointsPerPixel;
   const box = {
     page: space.page,
-    x: easel.left(SLIDE.side, STAGE_WIDTH) * scale,
-    y: space.y * scale,
-    width: STAGE_WIDTH * scale,
-    height: height * scale,
+    x: easel.left(place.x, place.width) * scale,
+    y: place.y * scale,
+    width: place.width * scale,
+    height: place.height * scale,
   };
   const node = easel.tree.add(section, 'Figure', { alt: `${alternative.label} ${alternative.reading}`, box });
   easel.content(node, [
-    { kind: 'group', at: [1, 0, 0, 1, easel.left(SLIDE.side, STAGE_WIDTH), space.y], marks: drawing.marks },
+    { kind: 'group', at: [1, 0, 0, 1, easel.left(place.x, place.width), place.y], marks: drawing.marks },
   ]);
-  paintHiddenTable(figure, space.y, section, easel);
+  paintHiddenTable(figure, place.y, section, easel);
 }
 
 function paintHiddenTable(figure: FigureSpec, y: number, section: Draft, easel: Easel): void {

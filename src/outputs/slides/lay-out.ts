@@ -1,9 +1,9 @@
 import type { Report } from '../../diagnostics/index.js';
 import type { Deck, Inline, Slide } from '../../document/index.js';
-import type { Drawing, FigureSpec, Ink, Mark, SignName } from '../../figures/index.js';
+import type { Drawing, FigureSpec, Frame, FrameMaker, Ink, Mark, SignName } from '../../figures/index.js';
 import type { Page, Pages } from '../../layout/index.js';
 import { createTree, type Draft, type Tree } from '../../layout/structure.js';
-import { type Fonts, type Paragraph, setParagraph } from '../../text/index.js';
+import { type Fonts, setParagraph } from '../../text/index.js';
 import { createEasel, type Easel } from './easel.js';
 import { slideProblem } from './problems.js';
 import { paintStage } from './stages.js';
@@ -12,6 +12,7 @@ import { SHELF, SLIDE, STAGE_WIDTH, TITLES, TYPE } from './tokens.js';
 /** What the deck asks of fonts and figures. */
 export interface SlideTools {
   readonly fonts: Fonts;
+  readonly frames: FrameMaker;
   readonly ink: Ink;
   /** Draws a figure for a stage of this size. */
   readonly draw: (spec: FigureSpec, width: number, height: number) => Drawing;
@@ -24,10 +25,11 @@ export interface SlideTools {
 }
 
 /** A deck as pages of 16 : 9, a page a step, tagged, with a bookmark a slide. */
-export function layOutDeck(deck: Deck, tools: SlideTools, report: Report): Pages {
+export async function layOutDeck(deck: Deck, tools: SlideTools, report: Report): Promise<Pages> {
   const tree = createTree();
   const titles = new Map<string, number>();
-  const pages = deck.slides.map((slide, index) => {
+  const pages: Page[] = [];
+  for (const [index, slide] of deck.slides.entries()) {
     const title = textOf(slide.title);
     const before = titles.get(title);
     if (before !== undefined) {
@@ -40,8 +42,8 @@ export function layOutDeck(deck: Deck, tools: SlideTools, report: Report): Pages
       );
     }
     titles.set(title, slide.number);
-    return paintSlide(slide, index, deck, tools, tree, report);
-  });
+    pages.push(await paintSlide(slide, index, deck, tools, tree, report));
+  }
   return {
     title: deck.title,
     language: deck.language,
@@ -74,42 +76,45 @@ function textOf(inlines: Slide['title']): string {
   return inlines.map((inline) => inline.text).join('');
 }
 
-function paintSlide(
+async function paintSlide(
   slide: Slide,
   index: number,
   deck: Deck,
   tools: SlideTools,
   tree: Tree,
   report: Report,
-): Page {
+): Promise<Page> {
   const section = tree.add(tree.root, 'Sect');
-  const easel = createEasel({
-    fonts: tools.fonts,
-    language: deck.language,
-    direction: deck.direction,
-    ink: tools.ink,
-    tree,
-    report,
-    name: `Slide ${slide.number}`,
-  });
+  const { fonts, ink, frames } = tools;
+  const { language, direction } = deck;
+  const name = `Slide ${slide.number}`;
+  const easel = createEasel({ fonts, language, direction, ink, tree, report, name });
+  const title = setTitle(slide, easel);
   const shelf = easel.set(slide.shelf, TYPE.small, SHELF_WIDTH);
-  if (shelf.lines.length > SHELF.most) {
+  const over = shelf.lines.length - SHELF.most;
+  if (over > 0) {
     report.add(
-      slideProblem(
-        'slides/too-long',
-        `Slide ${slide.number}, shelf: ${shelf.lines.length - SHELF.most} lines too many.`,
-        { hint: 'Shorten the notes or the basis, or show fewer things on the slide.' },
-      ),
+      slideProblem('slides/too-long', `${name}, shelf: ${over} lines too many.`, {
+        hint: 'Shorten the notes or the basis, or show fewer things on the slide.',
+      }),
     );
   }
-  const lines = Math.min(SHELF.most, Math.max(SHELF.least, shelf.lines.length));
-  const shelfHeight = SHELF.line + SHELF.padding + lines * SHELF.leading;
-  const floor = SLIDE.height - shelfHeight;
-  paintWall(easel, floor, shelfHeight);
-  const heading = tree.add(section, index === 0 ? 'H1' : 'H2');
-  const below = paintTitle(slide, heading, easel);
-  paintStage(slide, { y: below, floor, page: index }, section, easel, tools);
-  paintShelf(slide, shelf, section, easel, floor, shelfHeight);
+  const { stage } = slide;
+  // Frames are laid out from the left; the easel mirrors what it paints.
+  const frame = await frames({
+    master: stage.kind,
+    format: '16:9',
+    shelfLines: shelf.lines.length >= 4 ? 4 : shelf.lines.length === 3 ? 3 : 2,
+    titleHeight: title.height,
+    ...('question' in stage ? { columns: Math.max(1, stage.question.choices.length) } : {}),
+    direction: 'ltr',
+  });
+  paintWall(easel, frame);
+  const at = frame.box('title');
+  easel.words(tree.add(section, index === 0 ? 'H1' : 'H2'), title, at.x, at.y, at.width);
+  paintStage(slide, { frame, floor: frame.box('shelf').y, page: index }, section, easel, tools);
+  paintShelf(shelf, section, easel, frame);
+  paintNumber(slide, easel, frame);
   if (deck.draft) paintDraft(deck.draft, easel);
   return {
     width: SLIDE.width * SLIDE.pointsPerPixel,
@@ -118,103 +123,91 @@ function paintSlide(
   };
 }
 
-const NUMBER_WIDTH = 60;
 /** The words of the shelf, clear of the slide's number. */
-const SHELF_WIDTH = STAGE_WIDTH - SHELF.clear - NUMBER_WIDTH;
+const SHELF_WIDTH = STAGE_WIDTH - SHELF.clear - SHELF.number;
+/** Room for the one sentence, or for the head of an activity beside its minutes. */
+const LARGE_WIDTH = 800;
 
 /** The wall and the shelf's front: the background, the same on every slide. */
-function paintWall(easel: Easel, floor: number, height: number): void {
+function paintWall(easel: Easel, frame: Frame): void {
   const { colors } = easel;
+  const shelf = frame.box('shelf');
   easel.backdrop([
-    easel.rect({ x: 0, y: 0, width: SLIDE.width, height: floor }, { fill: colors.screen }),
-    easel.rect({ x: 0, y: floor, width: SLIDE.width, height }, { fill: colors.tint }),
-    easel.rect({ x: 0, y: floor, width: SLIDE.width, height: SHELF.line }, { fill: colors.ink }),
+    easel.rect({ x: 0, y: 0, width: frame.width, height: shelf.y }, { fill: colors.screen }),
+    easel.rect(shelf, { fill: colors.tint }),
+    easel.rect({ ...shelf, height: SHELF.line }, { fill: colors.ink }),
   ]);
 }
 
-/** Paints the title at the largest size that takes two lines at most; returns where the stage goes on. */
-function paintTitle(slide: Slide, node: Draft, easel: Easel): number {
+type SetWords = ReturnType<Easel['set']>;
+
+/** The title at the largest size that takes one line, or two; large ones as balanced lines. */
+function setTitle(slide: Slide, easel: Easel): SetWords {
   const { kind } = slide.stage;
-  if (kind === 'open' || kind === 'say' || kind === 'do') return paintLargeTitle(slide, node, easel);
+  const large =
+    kind === 'open' ? TYPE.open : kind === 'say' ? TYPE.sentence : kind === 'do' ? TYPE.head : undefined;
+  const tooLong = (lines: number, most: number) => {
+    if (lines <= most) return;
+    easel.report.add(
+      slideProblem('slides/too-long', `${easel.name}: the title takes ${lines} lines.`, {
+        hint: `${most} at most.`,
+      }),
+    );
+  };
+  if (large) {
+    const title = easel.set(slide.title, large, LARGE_WIDTH, { lookHere: true, balance: kind !== 'do' });
+    tooLong(title.lines.length, kind === 'say' ? 5 : 3);
+    return title;
+  }
   const tries = TITLES.map((type) =>
     easel.set(slide.title, type, STAGE_WIDTH, { lookHere: kind !== 'caution' }),
   );
+  const [first] = tries;
   const title =
-    tries.find((t) => t.lines.length === 1) ?? tries.find((t) => t.lines.length <= 2) ?? tries.at(-1);
-  if (!title) return SLIDE.top;
-  if (title.lines.length > 2)
-    easel.report.add(
-      slideProblem('slides/too-long', `${easel.name}: the title takes ${title.lines.length} lines.`, {
-        hint: 'Two lines at most.',
-      }),
-    );
-  easel.words(node, title, SLIDE.side, SLIDE.top, STAGE_WIDTH);
-  return SLIDE.top + title.height + 20;
-}
-
-function paintLargeTitle(slide: Slide, node: Draft, easel: Easel): number {
-  const { kind } = slide.stage;
-  const type = kind === 'open' ? TYPE.open : kind === 'say' ? TYPE.sentence : TYPE.head;
-  const hasPicture = (kind === 'say' && slide.stage.picture !== undefined) || (kind === 'do' && true);
-  const width = kind === 'say' && !hasPicture ? STAGE_WIDTH - 80 : 800;
-  const title = easel.set(slide.title, type, width, { lookHere: true, balance: kind !== 'do' });
-  if (title.lines.length > 5)
-    easel.report.add(
-      slideProblem('slides/too-long', `${easel.name}: the sentence takes ${title.lines.length} lines.`, {
-        hint: 'Four at most.',
-      }),
-    );
-  easel.words(node, title, SLIDE.side, SLIDE.top + 10, width);
-  return SLIDE.top + 10 + title.height + 24;
+    tries.find((t) => t.lines.length === 1) ??
+    tries.find((t) => t.lines.length <= 2) ??
+    tries.at(-1) ??
+    first;
+  if (!title) throw new Error('No size is left for a title.');
+  tooLong(title.lines.length, 2);
+  return title;
 }
 
 /** Notes, basis and sources stand on the shelf's front edge: content, never an artifact. */
-function paintShelf(
-  slide: Slide,
-  shelf: Paragraph<never> | ReturnType<Easel['set']>,
-  section: Draft,
-  easel: Easel,
-  floor: number,
-  height: number,
-): void {
-  const { tree } = easel;
-  if (shelf.lines.length > 0) {
-    const free = height - SHELF.line - Math.min(SHELF.most, shelf.lines.length) * SHELF.leading;
-    easel.words(
-      tree.add(section, 'P'),
-      shelf as ReturnType<Easel['set']>,
-      SLIDE.side,
-      floor + SHELF.line + free / 2,
-      SHELF_WIDTH,
-    );
-  }
-  const number = easel.set([{ text: String(slide.number), strong: true }], TYPE.small, NUMBER_WIDTH, {
+function paintShelf(shelf: SetWords, section: Draft, easel: Easel, frame: Frame): void {
+  if (shelf.lines.length === 0) return;
+  const box = frame.box('words');
+  const free = box.height - Math.min(SHELF.most, shelf.lines.length) * SHELF.leading;
+  easel.words(easel.tree.add(section, 'P'), shelf, box.x, box.y + free / 2, SHELF_WIDTH);
+}
+
+function paintNumber(slide: Slide, easel: Easel, frame: Frame): void {
+  const box = frame.box('number');
+  const number = easel.set([{ text: String(slide.number), strong: true }], TYPE.small, box.width, {
     align: 'end',
   });
-  const top = floor + SHELF.line + (height - SHELF.line - SHELF.leading) / 2;
-  const marks = number.lines.map((line) => ({
-    kind: 'text' as const,
-    x: easel.left(SLIDE.side + STAGE_WIDTH - NUMBER_WIDTH, NUMBER_WIDTH),
-    baseline: top + line.baseline,
-    line,
-  }));
+  const marks = number.lines.map(
+    (line): Mark => ({
+      kind: 'text',
+      x: easel.left(box.x, box.width),
+      baseline: box.y + line.baseline,
+      line,
+    }),
+  );
   easel.backdrop(marks);
 }
 
 /** While a Stop stands, every slide says so. */
 function paintDraft(words: string, easel: Easel): void {
-  const text = easel.set(
-    [{ text: words, strong: true }],
-    { size: 32, leading: 42, weight: 800 },
-    STAGE_WIDTH,
-    { color: easel.colors.white },
-  );
+  const type = { size: 32, leading: 42, weight: 800 } as const;
+  const text = easel.set([{ text: words, strong: true }], type, STAGE_WIDTH, { color: easel.colors.white });
   const width = text.width + 32;
   const box = { x: SLIDE.width - width, y: 0, width, height: 46 };
   const line = text.lines[0];
   if (!line) return;
+  const x = easel.left(box.x + 16, text.width) - line.x;
   easel.backdrop([
     easel.rect(box, { fill: easel.colors.ink }),
-    { kind: 'text', x: easel.left(box.x + 16, text.width) - line.x, baseline: 2 + line.baseline, line },
+    { kind: 'text', x, baseline: 2 + line.baseline, line },
   ]);
 }

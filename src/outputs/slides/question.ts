@@ -4,11 +4,11 @@ import type { Draft } from '../../layout/structure.js';
 import type { Easel } from './easel.js';
 import type { SlideTools } from './lay-out.js';
 import { checkFloor, type StageSpace } from './space.js';
-import { SLIDE, STAGE_WIDTH, TYPE } from './tokens.js';
+import { STAGE_WIDTH, TYPE } from './tokens.js';
 
 type Question = Block & { readonly kind: 'question' };
 
-const GAP = 32;
+const COLUMNS = ['column-1', 'column-2', 'column-3', 'column-4'] as const;
 const DISC = 32;
 
 /** Columns from the title to the shelf; the answer keeps the places, frames the right one and shows all values. */
@@ -21,14 +21,13 @@ export function paintQuestion(
   tools: SlideTools,
 ): void {
   const { tree, colors } = easel;
-  const count = Math.max(1, question.choices.length);
-  const width = (STAGE_WIDTH - (count - 1) * GAP) / count;
+  const first = space.frame.box('column-1');
   const prompt = easel.set(question.prompt, TYPE.text, STAGE_WIDTH);
-  easel.words(tree.add(section, 'P'), prompt, SLIDE.side, space.y - 8, STAGE_WIDTH);
-  const top = space.y + prompt.height + 8;
+  easel.words(tree.add(section, 'P'), prompt, first.x, first.y - 16, STAGE_WIDTH);
+  const top = first.y + prompt.height;
   const list = tree.add(section, 'L', { numbering: 'UpperAlpha' });
   question.choices.forEach((choice, index) => {
-    const x = SLIDE.side + index * (width + GAP);
+    const { x, width } = space.frame.box(COLUMNS[index] ?? 'column-4');
     const right = answered && choice.key?.right === true;
     const frame = { x, y: top, width, height: space.floor - top };
     easel.backdrop(

@@ -1,9 +1,11 @@
+import type { Frame } from '../../figures/index.js';
 import type { Easel } from './easel.js';
 import { slideProblem } from './problems.js';
 
 /** The free part of the stage: from below the title to the shelf. */
 export interface StageSpace {
-  readonly y: number;
+  readonly frame: Frame;
+  /** Where the shelf begins. */
   readonly floor: number;
   /** Index of the page, for the place of a figure. */
   readonly page: number;

@@ -6,7 +6,7 @@ export const SLIDE = { width: 1280, height: 720, side: 56, top: 44, pointsPerPix
 /** Width of the stage and of the shelf's words. */
 export const STAGE_WIDTH = SLIDE.width - 2 * SLIDE.side;
 /** The shelf's top line is part of it. Two lines of words are the rule, three and four what notes may need. */
-export const SHELF = { line: 6, least: 2, most: 4, size: 32, leading: 40, padding: 38, clear: 48 } as const;
+export const SHELF = { line: 6, most: 4, leading: 40, clear: 48, number: 60 } as const;
 
 export interface SlideColors {
   readonly ink: Color;
