@@ -11,15 +11,15 @@ const SHORTEST = 1.4;
 
 /**
  * How the one move worth seeing is shown: an arrow in the lane from dot to dot, or a bracket from
- * below where they stand too near, with its word between the two values or under the lane; where one
- * of the two hangs, the word stands after its value. `bad` when there is no free place for the word.
+ * below where they stand too near, with its word between the two values, after the bracket or under the
+ * lane; where one of the two hangs, the word stands after its value. `bad` when there is no free place for the word.
  */
 export interface LookPlan {
   readonly word: Line<TextInk>;
   readonly sign: 'arrow' | 'bracket' | 'none';
   readonly from: number;
   readonly to: number;
-  readonly place: 'between' | 'under' | 'beside';
+  readonly place: 'between' | 'under' | 'beside' | 'side';
   /** Middle of the word. */
   readonly middle: number;
   /** Under the lane: room that hanging dots take before the word. */
@@ -57,6 +57,10 @@ export function planLook(
   const above = arrow ? between(dots, a, b, word.width, sizes.gap) : undefined;
   if (above !== undefined) return { ...common, sign: 'arrow', place: 'between', middle: above };
   const sign = arrow ? 'arrow' : hung.length > 0 ? 'none' : 'bracket';
+  const side = sign === 'bracket' ? b + sizes.gap + word.width / 2 : undefined;
+  if (side !== undefined && side + word.width / 2 <= room.end && !dots.some((p) => p.tier > 0)) {
+    return { ...common, sign, place: 'side', middle: side, depth: sideDepth(sizes) };
+  }
   const middle = Math.min(Math.max((a + b) / 2, room.start + word.width / 2), room.end - word.width / 2);
   const met = dots.filter((p) => p.tier > 0 && meets(p, middle, word.width, sizes));
   const below = Math.max(0, ...met.map((p) => p.tier)) * sizes.hang;
@@ -107,6 +111,10 @@ function between(
 const bracketDepth = ({ head, line }: LookSizes) => 2 * line + head * 0.5;
 const wordTop = ({ label }: LookSizes) => label.size * (CAP_HEIGHT + 0.14);
 
+/** A word after a bracket stands on the bracket's own line. */
+const sideBaseline = (sizes: LookSizes) => bracketDepth(sizes) + sizes.label.size * 0.34;
+const sideDepth = (sizes: LookSizes) => sideBaseline(sizes) + sizes.label.size * 0.22;
+
 function underDepth(sizes: LookSizes, sign: LookPlan['sign']): number {
   const top = sign === 'bracket' ? bracketDepth(sizes) : sizes.line;
   return top + wordTop(sizes) + sizes.label.size * 0.22;
@@ -138,6 +146,7 @@ export function drawLook(plan: LookPlan, frame: LaneFrame, dots: readonly Placed
   const under = edge + plan.below + (plan.sign === 'bracket' ? bracketDepth(sizes) : line) + wordTop(sizes);
   const pair = dots.filter((d) => d.tier > 0 && (d.x === plan.from || d.x === plan.to));
   const hung = pair.reduce((y, d) => Math.max(y, d.baseline), frame.valueBaseline);
-  const baseline = { between: frame.valueBaseline, under, beside: hung }[plan.place];
+  const side = edge + sideBaseline(sizes);
+  const baseline = { between: frame.valueBaseline, under, beside: hung, side }[plan.place];
   pen.put(plan.word, plan.middle, baseline, 'middle');
 }
