@@ -1,6 +1,14 @@
 import type { Report } from '../diagnostics/index.js';
 import type { Block, Deck, Inline, Sheet } from '../document/index.js';
-import { type Drawing, draw, type FigureSpec, type SignName, shelfMarks, vessel } from '../figures/index.js';
+import {
+  type Drawing,
+  draw,
+  type FigureSpec,
+  type Ink,
+  type SignName,
+  shelfMarks,
+  vessel,
+} from '../figures/index.js';
 import { direction } from '../languages/index.js';
 import type { Pages } from '../layout/index.js';
 import { mm } from '../layout/index.js';
@@ -91,21 +99,20 @@ function utf8(text: string): Uint8Array {
 }
 
 /** Fonts, figures and vessels as the slides need them. */
-export function slideTools(desk: Desk, drawers: Drawers, report: Report): SlideTools {
+export function slideTools(desk: Desk, drawers: Drawers, report: Report, ink: Ink = 'color'): SlideTools {
   const { language } = desk;
   return {
     fonts: drawers.fonts,
     frames: drawers.frames,
-    ink: 'color',
+    ink,
     date: desk.on,
-    sign: (sign: SignName, size: number) => shelfMarks(sign, size, 'color'),
-    picture: (name: string): Drawing | undefined =>
-      vessel(name, 'color') ?? drawers.pictures.picture(name, 'color'),
+    sign: (sign: SignName, size: number) => shelfMarks(sign, size, ink),
+    picture: (name: string): Drawing | undefined => vessel(name, ink) ?? drawers.pictures.picture(name, ink),
     draw: (spec, width, height) => {
       const drawn = draw(spec, {
         fonts: drawers.fonts,
         medium: 'screen',
-        ink: 'color',
+        ink,
         level: 'plain',
         language,
         direction: direction(language),
