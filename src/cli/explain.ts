@@ -38,7 +38,7 @@ export async function run(args: readonly string[]): Promise<number> {
         process.stdout.write(`${n.id.padEnd(48)} ${n.text.replaceAll('\u00a0', ' ').padEnd(16)} ${n.what}\n`);
     return 0;
   }
-  const story = numberStory(desk, shop.drawers.fonts, id);
+  const story = await numberStory(desk, shop.drawers, id);
   if (!story) {
     if (hasStop(report.problems)) printProblems(report.problems, workspace, process.stderr);
     const near = nearest(

@@ -1,4 +1,5 @@
 // Contract
+import type { Place } from '../diagnostics/index.js';
 import type { Level } from '../reading/index.js';
 import type { Block, Inline } from './blocks.js';
 
@@ -45,6 +46,8 @@ export interface SourceLine {
   readonly id: string;
   readonly number: number;
   readonly words: string;
+  /** Its date, or how it was seen, for the slides: `Data of September 2015.` */
+  readonly state?: string;
   readonly href?: string;
 }
 
@@ -88,6 +91,8 @@ export type Stage =
   | {
       readonly kind: 'do';
       readonly minutes: number;
+      /** `8 minutes`, as printed. */
+      readonly said?: string;
       readonly steps: readonly (readonly Inline[])[];
       readonly pictures: readonly string[];
     }
@@ -103,11 +108,15 @@ export interface Slide {
   readonly stage: Stage;
   /** The shelf's sentences in order: notes, pointers, basis, sources. */
   readonly shelf: readonly Inline[];
+  /** So many stretches of the shelf, from the first, are notes and pointers: they are read before the figure. */
+  readonly notes?: number;
   readonly minutes: number;
   readonly say: readonly Block[];
   readonly do: readonly Block[];
   /** The talk length that drops this slide, if any. */
   readonly cut?: number;
+  /** Where it stands in the lesson. */
+  readonly place?: Place;
 }
 
 /** A deck before it is laid out. */

@@ -10,7 +10,6 @@ export interface FrameRequest {
   readonly titleHeight: number;
   /** Columns on the stage of `ask` and `answer`. Default 3. */
   readonly columns?: number;
-  readonly direction: 'ltr' | 'rtl';
 }
 
 /** Pixels from the slide's upper left corner. */
@@ -80,7 +79,7 @@ const column: Style = { flexDirection: 'column' };
 const row: Style = { flexDirection: 'row' };
 
 /** What stands between title and shelf, by master. */
-function stageOf({ master, format, columns = 3 }: FrameRequest): readonly Node[] {
+function stageOf({ master, format, titleHeight, columns = 3 }: FrameRequest): readonly Node[] {
   const wide = format === '16:9';
   switch (master) {
     case 'open':
@@ -141,10 +140,10 @@ function stageOf({ master, format, columns = 3 }: FrameRequest): readonly Node[]
       return [
         node(
           'caution',
-          { ...row, flex: 1, marginTop: 20, marginBottom: 24 },
+          { ...row, flex: 1, marginTop: titleHeight > 0 ? 20 : 0, marginBottom: 24 },
           node('bar', { width: 44 }),
-          node('heads', { width: 250, marginLeft: 24, marginTop: 20 }),
-          node('lines', { flex: 1, marginTop: 20, marginRight: 28, marginBottom: 20 }),
+          node('heads', { width: 250, marginLeft: 32, marginTop: 30 }),
+          node('lines', { flex: 1, marginTop: 30, marginRight: 37, marginBottom: 26 }),
         ),
       ];
     case 'sources':
@@ -191,7 +190,6 @@ export function createFrames(): FrameMaker {
       request.shelfLines,
       request.titleHeight,
       request.columns ?? 3,
-      request.direction,
     ]);
     const before = kept.get(key);
     if (before) return before;
@@ -203,8 +201,8 @@ export function createFrames(): FrameMaker {
 
 /**
  * The places of a slide's parts. satori lays out boxes without any text in them, so it needs no font;
- * the words are set by our own engine and put where the boxes stand. For reading from right to left
- * the finished frame is mirrored.
+ * the words are set by our own engine and put where the boxes stand. Frames run from left to right; who
+ * paints from right to left mirrors what it paints.
  */
 async function makeFrame(request: FrameRequest): Promise<Frame> {
   const width = request.format === '16:9' ? 1280 : 960;
@@ -227,7 +225,7 @@ async function makeFrame(request: FrameRequest): Promise<Frame> {
     box(name) {
       const found = boxes.get(name);
       if (!found) throw new Error(`A slide of kind ${request.master} has no place for ${name}.`);
-      return request.direction === 'rtl' ? { ...found, x: width - found.x - found.width } : found;
+      return found;
     },
   };
 }

@@ -133,7 +133,7 @@ export function createTypesetter({
  * Digits joined by hyphens or dashes stay in their order in right-to-left text (Unicode isolates,
  * UAX #9): a phone number must not come out with its halves exchanged.
  */
-function isolateNumbers(text: string): string {
+export function isolateNumbers(text: string): string {
   return text.replace(/\d+(?:[-‐‑–]\d+)+/g, (number) => `\u2066${number}\u2069`);
 }
 

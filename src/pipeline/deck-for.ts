@@ -9,16 +9,21 @@ import {
 } from '../cautions/index.js';
 import { createReport, type Report } from '../diagnostics/index.js';
 import type { Deck, Inline } from '../document/index.js';
-import { partCautions, shelfFits } from '../outputs/slides/index.js';
-import type { Fonts } from '../text/index.js';
+import { measureSlides } from '../outputs/slides/index.js';
 import { makeDeck } from './deck.js';
 import { type Desk, newestData, settingFor, viewerFor } from './sheets.js';
 import { createSourceNumbers } from './sources.js';
 import { makeStamp } from './stamp.js';
+import type { Drawers } from './tables.js';
 import { pageTerms } from './terms.js';
 
 /** The deck of a lesson, with its caution slides, shelves and sources. */
-export function deckFor(desk: Desk, fonts: Fonts, draft: boolean, report: Report): Deck {
+export async function deckFor(
+  desk: Desk,
+  drawers: Pick<Drawers, 'fonts' | 'frames'>,
+  draft: boolean,
+  report: Report,
+): Promise<Deck> {
   const quiet = createReport();
   const { pulled, facts, computed, language } = desk;
   const setting = settingFor(desk, 'slides', 'plain');
@@ -48,20 +53,20 @@ export function deckFor(desk: Desk, fonts: Fonts, draft: boolean, report: Report
   const [first = [], ...rest] = sentences.map((inline) => [inline]);
   return makeDeck(computed, {
     viewer,
-    cautions: partCautions(all?.lines ?? [], language, fonts).map((lines) => ({
-      lines,
-      whoToAsk: all?.whoToAsk ?? '',
-    })),
+    fits: await measureSlides(drawers.fonts, drawers.frames, language),
+    cautions: all ?? { lines: [], whoToAsk: '' },
+    problem: (found) => report.add(found),
     shelf: {
       first,
       caution: spaced([...rest.flat(), ...(unconfirmed ? [{ text: unconfirmed }] : [])]),
-      figure: (id, slide) => {
-        const here = slideFigureCautions(pulled, id, setting, report);
-        const notes = here.notes.flatMap((note) => [...note.inlines, { text: ' ' }]);
-        const pointer = slidePointer(here.headings, slide, language);
-        return pointer ? [...notes, { text: `${pointer} ` }] : notes;
+      figure: (id, slide, stopsHere) => {
+        const { notes, headings } = slideFigureCautions(pulled, id, setting, report);
+        // On the shelf notes are plain, so that a stop line beside them stands out.
+        const sentences = notes.map((note) => ({ text: `${note.inlines.map((i) => i.text).join('')} ` }));
+        const pointed = stopsHere ? headings.filter((heading) => heading !== 'Stop') : headings;
+        const pointer = slidePointer(pointed, slide, language);
+        return pointer ? [...sentences, { text: `${pointer} ` }] : sentences;
       },
-      fits: (words) => shelfFits(words, language, fonts),
     },
     stops: (id) => {
       const { stops } = slideFigureCautions(pulled, id, setting, quiet);
@@ -69,7 +74,7 @@ export function deckFor(desk: Desk, fonts: Fonts, draft: boolean, report: Report
     },
     stamp,
     ...(stamp.draft ? { draft: stamp.draft } : {}),
-    sources: createSourceNumbers(desk.tables.sources),
+    sources: createSourceNumbers(desk.tables.sources, language),
     where: site ? `${site.hall.name}, ${site.town}.` : '',
     audience: say('audience', { audience: computed.lesson.front.audience }),
   });

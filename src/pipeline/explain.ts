@@ -1,10 +1,10 @@
 import { createReport } from '../diagnostics/index.js';
-import { numbersIn, type ShownNumber } from '../document/index.js';
+import { type Block, numbersIn, type ShownNumber, type Stage } from '../document/index.js';
 import { isSource, sourceWords } from '../records/index.js';
-import type { Fonts } from '../text/index.js';
 import { deckFor } from './deck-for.js';
 import { HANDOUT_LEVELS } from './settings.js';
 import { type Desk, makeSheet } from './sheets.js';
+import type { Drawers } from './tables.js';
 
 /** One number with everything behind it and everywhere it stands. */
 export interface NumberStory {
@@ -16,7 +16,11 @@ export interface NumberStory {
   readonly places: readonly string[];
 }
 
-export function numberStory(desk: Desk, fonts: Fonts, id: string): NumberStory | undefined {
+export async function numberStory(
+  desk: Desk,
+  drawers: Pick<Drawers, 'fonts' | 'frames'>,
+  id: string,
+): Promise<NumberStory | undefined> {
   const number = desk.computed.numbers.get(id);
   if (!number) return undefined;
   const { low, high, value, unit } = number;
@@ -30,10 +34,14 @@ export function numberStory(desk: Desk, fonts: Fonts, id: string): NumberStory |
     const found = desk.tables.sources.find(source);
     return isSource(found) ? sourceWords(found) : source;
   });
-  return { number, worked, sources, places: placesOf(desk, fonts, id) };
+  return { number, worked, sources, places: await placesOf(desk, drawers, id) };
 }
 
-function placesOf(desk: Desk, fonts: Fonts, id: string): string[] {
+async function placesOf(
+  desk: Desk,
+  drawers: Pick<Drawers, 'fonts' | 'frames'>,
+  id: string,
+): Promise<string[]> {
   const quiet = createReport();
   const sheets = HANDOUT_LEVELS.flatMap((level) =>
     (['handout', 'worksheet', 'key'] as const).flatMap((kind) => {
@@ -43,14 +51,30 @@ function placesOf(desk: Desk, fonts: Fonts, id: string): string[] {
         : [];
     }),
   );
-  const slides = deckFor(desk, fonts, false, quiet).slides.flatMap((slide) => {
-    const figure = slide.stage.kind === 'show' ? [slide.stage.block] : [];
-    const shown = numbersIn([
-      { kind: 'paragraph', inlines: [...slide.title, ...slide.shelf] },
-      ...figure,
-      ...slide.say,
-    ]);
-    return shown.includes(id) ? [`slide ${slide.number}`] : [];
+  const deck = await deckFor(desk, drawers, false, quiet);
+  const slides = deck.slides.flatMap(({ number, title, shelf, stage, say }) => {
+    const words: Block = { kind: 'paragraph', inlines: [...title, ...shelf] };
+    const shown = numbersIn([words, ...onStage(stage), ...say]);
+    return shown.includes(id) ? [`slide ${number}`] : [];
   });
-  return [...sheets, ...slides, 'review sheet', 'numbers.json'];
+  return [...sheets, ...new Set(slides), 'review sheet', 'numbers.json'];
+}
+
+function onStage(stage: Stage): readonly Block[] {
+  switch (stage.kind) {
+    case 'show':
+      return [stage.block];
+    case 'ask':
+    case 'answer':
+      return [stage.question];
+    case 'words':
+      return stage.blocks;
+    case 'do':
+      return stage.steps.map((inlines) => ({ kind: 'paragraph', inlines }));
+    case 'open':
+    case 'say':
+    case 'caution':
+    case 'sources':
+      return [];
+  }
 }

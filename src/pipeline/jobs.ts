@@ -102,7 +102,7 @@ function sheetJob(desk: Desk, shop: Shop, task: SheetTask, found?: Report): Job 
   const target = { output: kind, level, language: desk.language };
   const layOut = async (draft: boolean): Promise<LaidOut> => {
     const report = createReport();
-    const sheet = sheetFor(desk, shop, kind, level, draft, report, found);
+    const sheet = await sheetFor(desk, shop, kind, level, draft, report, found);
     const { drawers } = shop;
     const options = {
       paper,
@@ -124,7 +124,7 @@ function sheetJob(desk: Desk, shop: Shop, task: SheetTask, found?: Report): Job 
   return { name, target, layOut, write: pdfWriter(desk, name, target) };
 }
 
-function sheetFor(
+async function sheetFor(
   desk: Desk,
   shop: Shop,
   kind: SheetKind,
@@ -132,7 +132,7 @@ function sheetFor(
   draft: boolean,
   report: Report,
   found: Report | undefined,
-): Sheet {
+): Promise<Sheet> {
   switch (kind) {
     case 'handout':
     case 'worksheet':
@@ -140,7 +140,7 @@ function sheetFor(
     case 'staff':
       return makeSheet(desk, kind, level, draft, report);
     case 'notes':
-      return makeNotes(desk, deckFor(desk, shop.drawers.fonts, draft, report), draft);
+      return makeNotes(desk, await deckFor(desk, shop.drawers, draft, report), draft);
     case 'review':
       return makeReview(desk, draft, found ?? report);
   }
@@ -173,7 +173,7 @@ function deckJob(desk: Desk, shop: Shop): Job {
     target,
     async layOut(draft) {
       const report = createReport();
-      const deck = deckFor(desk, shop.drawers.fonts, draft, report);
+      const deck = await deckFor(desk, shop.drawers, draft, report);
       const pages = await layOutDeck(deck, slideTools(desk, shop.drawers, report), report);
       return {
         built: { kind: 'deck', name, deck, pages },

@@ -203,7 +203,7 @@ interface Body {
 function finish(desk: Desk, body: Body): Sheet {
   const { lesson } = desk.computed;
   const { language } = desk;
-  const numbers = createSourceNumbers(desk.tables.sources);
+  const numbers = createSourceNumbers(desk.tables.sources, language);
   const message = numbers.number(body.message);
   const blocks = mapInlines(body.blocks, numbers.number);
   const dataDate = newestData(desk);

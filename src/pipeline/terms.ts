@@ -25,6 +25,13 @@ type Key =
   | 'say'
   | 'do'
   | 'slide-sources'
+  | 'slide-sources-more'
+  | 'source-data'
+  | 'source-read'
+  | 'source-part'
+  | 'source-restated'
+  | 'source-memory'
+  | 'minutes'
   | 'answer'
   | 'caution-title'
   | 'caution-title-more'
@@ -61,7 +68,14 @@ const TERMS: TermTable<Key> = {
     say: 'Say',
     do: 'Do',
     'slide-sources': 'Where the numbers come from',
-    answer: 'Answer: {letter}. {why}',
+    'slide-sources-more': 'Where the numbers come from, part {part}',
+    'source-data': 'Data of {date}',
+    'source-read': 'Read on {date}',
+    'source-part': 'Read in part on {date}',
+    'source-restated': 'Not read; known from what others wrote of it',
+    'source-memory': 'From memory; still to be checked',
+    minutes: { one: '{count} minute', other: '{count} minutes' },
+    answer: 'Answer: {letter}. {why}.',
     'caution-title': 'Before we start',
     'caution-title-more': 'Before we start, part {part}',
     'caution-say': 'Read every line aloud, slowly. Say where people can ask in private.',

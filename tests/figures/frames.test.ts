@@ -7,7 +7,6 @@ const request = (change: Partial<FrameRequest> = {}): FrameRequest => ({
   format: '16:9',
   shelfLines: 2,
   titleHeight: 62,
-  direction: 'ltr',
   ...change,
 });
 
@@ -82,17 +81,6 @@ describe('slide frames', () => {
           expect(box.width).toBeGreaterThan(0);
         }
       }
-  });
-
-  it('mirror for reading from right to left', async () => {
-    const [ltr, rtl] = [
-      await frames(request({ master: 'say' })),
-      await frames(request({ master: 'say', direction: 'rtl' })),
-    ];
-    for (const name of ['sentence', 'vessels', 'words', 'number'] as const) {
-      const [a, b] = [ltr.box(name), rtl.box(name)];
-      expect(b).toEqual({ ...a, x: 1280 - a.x - a.width });
-    }
   });
 
   it('are laid out once for each kind', () => {

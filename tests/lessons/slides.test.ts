@@ -25,7 +25,7 @@ async function layOut(text: string, ink: 'color' | 'one' = 'color'): Promise<Lai
   const report = createReport();
   const desk = readLesson(shop.workspace, 'beans-three-ways', shop.tables, shop.settings, ON, report);
   if (!desk) throw new Error('The lesson cannot be read.');
-  const deck = deckFor(desk, shop.drawers.fonts, false, report);
+  const deck = await deckFor(desk, shop.drawers, false, report);
   const pages = await layOutDeck(deck, slideTools(desk, shop.drawers, report, ink), report);
   return { deck, pages, codes: report.problems.map((p) => p.code) };
 }

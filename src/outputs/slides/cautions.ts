@@ -1,109 +1,111 @@
 import type { CautionLine } from '../../document/index.js';
-import type { Draft } from '../../layout/structure.js';
-import { type Fonts, setParagraph } from '../../text/index.js';
-import type { Easel } from './easel.js';
-import { slideProblem } from './problems.js';
+import type { Frame, Mark } from '../../figures/index.js';
+import type { Easel, SetWords } from './easel.js';
 import type { StageSpace } from './space.js';
-import { CAUTION_SIZES } from './tokens.js';
+import { LINES, type SlideType } from './tokens.js';
 
-const HEAD = { size: 48, leading: 52, weight: 800 } as const;
-const BETWEEN_LINES = 8;
-const BETWEEN_WORDS = 10;
-/** Width of the lines and height for them beside the fullest shelf, as the frame of cautions has them. */
-const LINES = { width: 822, height: 318 } as const;
 /** More lines at once are not read. */
-const MOST_LINES = 5;
+export const MOST_LINES = 5;
+/** Room with a rule in it: between two lines of one heading, and between two headings. */
+const BETWEEN = { lines: 22, headings: 28 } as const;
+
+type Setter = Pick<Easel, 'set' | 'types'>;
 
 interface Group {
+  readonly head: SetWords;
   readonly word: string;
-  readonly lines: readonly CautionLine[];
+  readonly lines: readonly SetWords[];
+  readonly height: number;
 }
 
-function groupByWord(lines: readonly CautionLine[]): Group[] {
-  const groups: { word: string; lines: CautionLine[] }[] = [];
+interface SetCautions {
+  readonly groups: readonly Group[];
+  readonly height: number;
+}
+
+/** All lines of one size under their words; each word's own lines are at least as high as the word. */
+function setCautions(
+  lines: readonly CautionLine[],
+  type: SlideType,
+  frame: Frame,
+  { set, types }: Setter,
+): SetCautions {
+  const words: { word: string; lines: CautionLine[] }[] = [];
   for (const line of lines) {
-    const last = groups.at(-1);
+    const last = words.at(-1);
     if (last?.word === line.word) last.lines.push(line);
-    else groups.push({ word: line.word, lines: [line] });
+    else words.push({ word: line.word, lines: [line] });
   }
-  return groups;
+  const { width } = frame.box('lines');
+  const groups = words.map(({ word, lines: own }): Group => {
+    const head = set([{ text: word }], types.cautionHead, frame.box('heads').width);
+    const setLines = own.map((line) => set(line.inlines, type, width));
+    const high = setLines.reduce((sum, { height }) => sum + height, (own.length - 1) * BETWEEN.lines);
+    return { head, word, lines: setLines, height: Math.max(head.height, high) };
+  });
+  const between = Math.max(0, groups.length - 1) * BETWEEN.headings;
+  return { groups, height: groups.reduce((sum, { height }) => sum + height, between) };
 }
 
-/** Height of all lines, each word's own at least as high as the word. */
-function heightOf(groups: readonly Group[], heightOfLine: (line: CautionLine) => number): number {
-  const rows = groups.map(({ lines }) =>
-    Math.max(
-      HEAD.leading,
-      lines.reduce((sum, line) => sum + heightOfLine(line) + BETWEEN_LINES, 0),
-    ),
-  );
-  return rows.reduce((a, b) => a + b, 0) + (groups.length - 1) * BETWEEN_WORDS;
-}
-
-/** Parts caution lines into as many slides as they need at 24 points, in order, none split and none left out. */
-export function partCautions(lines: readonly CautionLine[], language: string, fonts: Fonts): CautionLine[][] {
-  const style = { language, direction: 'ltr' as const, size: 32, leading: 40, weight: 500 as const };
-  const high = (line: CautionLine) => {
-    const spans = line.inlines.map(({ text, strong }) => ({
-      text,
-      ...(strong ? { weight: 800 as const } : {}),
-    }));
-    return setParagraph(fonts, spans, style, { width: LINES.width }).height;
-  };
-  const parts: CautionLine[][] = [];
-  for (const line of lines) {
-    const last = parts.at(-1);
-    const more = last ? [...last, line] : [line];
-    const fits = more.length <= MOST_LINES && heightOf(groupByWord(more), high) <= LINES.height;
-    if (last && fits) last.push(line);
-    else parts.push([line]);
-  }
-  return parts;
+/** How high lines stand at the smallest size, and the room that there is. */
+export function cautionsHeight(lines: readonly CautionLine[], frame: Frame, setter: Setter): number {
+  const smallest = setter.types.caution.at(-1) ?? setter.types.small;
+  return setCautions(lines, smallest, frame, setter).height;
 }
 
 /** White box with a start bar; each line whole, all of one size: the largest that fits. */
-export function paintCautions(
-  lines: readonly CautionLine[],
-  { frame }: StageSpace,
-  section: Draft,
-  easel: Easel,
-): void {
-  const { white, ink } = easel.colors;
-  const groups = groupByWord(lines);
-  const heads = frame.box('heads');
-  const words = frame.box('lines');
-  const set = (line: CautionLine, size: number, leading: number) =>
-    easel.set(line.inlines, { size, leading, weight: 500 }, words.width);
-  const fitting = CAUTION_SIZES.find(
-    ([size, leading]) => heightOf(groups, (line) => set(line, size, leading).height) <= words.height,
-  );
-  const [size, leading] = fitting ?? [32, 40];
+export function paintCautions(lines: readonly CautionLine[], space: StageSpace, easel: Easel): void {
+  const { frame, section } = space;
+  const { paper, ink } = easel.palette;
+  const room = frame.box('lines');
+  const sizes = easel.types.caution.map((type) => setCautions(lines, type, frame, easel));
+  const fitting = sizes.find(({ height }) => height <= room.height);
+  const cautions = fitting ?? sizes.at(-1);
+  if (!cautions) return;
   if (!fitting)
-    easel.report.add(
-      slideProblem('slides/too-long', `${easel.name}: the cautions do not fit.`, {
-        hint: 'A caution of the lesson’s own is too long: give it a shorter `short` wording.',
-      }),
+    easel.problem(
+      'slides/too-long',
+      `the cautions are ${Math.ceil(cautions.height - room.height)} pixels too high.`,
+      'A caution of the lesson’s own is too long: give it a shorter `short` wording.',
     );
   easel.backdrop([
-    easel.rect(frame.box('caution'), { fill: white, line: 5 }),
+    easel.rect(frame.box('caution'), { fill: paper, line: LINES.box }),
     easel.rect(frame.box('bar'), { fill: ink }),
+    ...rules(cautions, frame, easel),
   ]);
-  let y = words.y;
-  for (const group of groups) {
+  const heads = frame.box('heads');
+  let { y } = room;
+  for (const group of cautions.groups) {
     const part = easel.tree.add(section, 'Sect', { title: group.word });
-    easel.words(
-      easel.tree.add(part, 'P'),
-      easel.set([{ text: group.word }], HEAD, heads.width),
-      heads.x,
-      y,
-      heads.width,
-    );
-    const top = y;
+    easel.words(easel.tree.add(part, 'P'), group.head, heads.x, y);
+    let top = y;
     for (const line of group.lines) {
-      const paragraph = set(line, size, leading);
-      easel.words(easel.tree.add(part, 'P'), paragraph, words.x, y, words.width);
-      y += paragraph.height + BETWEEN_LINES;
+      easel.words(easel.tree.add(part, 'P'), line, room.x, top);
+      top += line.height + BETWEEN.lines;
     }
-    y = Math.max(y, top + HEAD.leading) + BETWEEN_WORDS;
+    y += group.height + BETWEEN.headings;
   }
+}
+
+/** A thin rule between two lines, a heavy one between two headings. */
+function rules({ groups }: SetCautions, frame: Frame, easel: Easel): Mark[] {
+  const [heads, room] = [frame.box('heads'), frame.box('lines')];
+  const fill = easel.palette.ink;
+  const whole = room.x + room.width - heads.x;
+  let { y } = room;
+  return groups.flatMap((group, index) => {
+    const marks: Mark[] = [];
+    if (index > 0) {
+      const at = y - (BETWEEN.headings + LINES.rule) / 2;
+      marks.push(easel.rect({ x: heads.x, y: at, width: whole, height: LINES.rule }, { fill }));
+    }
+    let top = y;
+    for (const line of group.lines.slice(0, -1)) {
+      top += line.height + BETWEEN.lines;
+      const at = top - (BETWEEN.lines + LINES.thin) / 2;
+      marks.push(easel.rect({ x: room.x, y: at, width: room.width, height: LINES.thin }, { fill }));
+    }
+    y += group.height + BETWEEN.headings;
+    return marks;
+  });
 }

@@ -1,19 +1,12 @@
-import type { FigureSpec, Mark } from '../../figures/index.js';
-import type { Draft } from '../../layout/structure.js';
-import { setLine } from '../../text/index.js';
+import type { FigureSpec } from '../../figures/index.js';
 import type { Easel } from './easel.js';
-import type { SlideTools } from './lay-out.js';
+import { hide } from './hidden.js';
 import type { StageSpace } from './space.js';
 import { SLIDE } from './tokens.js';
+import type { SlideTools } from './tools.js';
 
 /** The figure over the whole stage, its alternative, and its data as a table that is read and not seen. */
-export function paintFigure(
-  figure: FigureSpec,
-  space: StageSpace,
-  section: Draft,
-  easel: Easel,
-  tools: SlideTools,
-): void {
+export function paintFigure(figure: FigureSpec, space: StageSpace, easel: Easel, tools: SlideTools): void {
   const place = space.frame.box('figure');
   const drawing = tools.draw(figure, place.width, place.height);
   const { alternative } = figure;
@@ -25,42 +18,24 @@ export function paintFigure(
     width: place.width * scale,
     height: place.height * scale,
   };
-  const node = easel.tree.add(section, 'Figure', { alt: `${alternative.label} ${alternative.reading}`, box });
-  easel.content(node, [
-    { kind: 'group', at: [1, 0, 0, 1, easel.left(place.x, place.width), place.y], marks: drawing.marks },
-  ]);
-  paintHiddenTable(figure, place.y, section, easel);
+  const alt = `${alternative.label} ${alternative.reading}`;
+  const node = easel.tree.add(space.section, 'Figure', { alt, box });
+  easel.content(node, [easel.drawing(drawing.marks, place, 1)]);
+  hideTable(figure, place.y, space, easel);
 }
 
-function paintHiddenTable(figure: FigureSpec, y: number, section: Draft, easel: Easel): void {
+function hideTable(figure: FigureSpec, y: number, space: StageSpace, easel: Easel): void {
   const { tree } = easel;
   const { table: data } = figure.alternative;
-  const table = tree.add(section, 'Table');
-  const hidden = (node: Draft, text: string): void => {
-    const line = setLine(easel.fonts, [{ text: `${text} `, data: { color: easel.colors.ink } }], {
-      language: easel.language,
-      direction: easel.direction,
-      size: 4,
-      leading: 4,
-      weight: 400,
-    });
-    const mark: Mark = {
-      kind: 'text',
-      x: easel.left(SLIDE.side, line.width),
-      baseline: y + 4,
-      line,
-      hidden: true,
-    };
-    easel.content(node, [mark]);
-  };
-  hidden(tree.add(table, 'Caption'), data.caption);
+  const table = tree.add(space.section, 'Table');
+  hide(tree.add(table, 'Caption'), data.caption, y, easel);
   const head = tree.add(tree.add(table, 'THead'), 'TR');
-  for (const cell of data.head) hidden(tree.add(head, 'TH', { scope: 'Column' }), cell);
+  for (const cell of data.head) hide(tree.add(head, 'TH', { scope: 'Column' }), cell, y, easel);
   const body = tree.add(table, 'TBody');
   for (const cells of data.rows) {
     const row = tree.add(body, 'TR');
     cells.forEach((cell, index) => {
-      hidden(index === 0 ? tree.add(row, 'TH', { scope: 'Row' }) : tree.add(row, 'TD'), cell);
+      hide(index === 0 ? tree.add(row, 'TH', { scope: 'Row' }) : tree.add(row, 'TD'), cell, y, easel);
     });
   }
 }

@@ -1,3 +1,4 @@
-export { partCautions } from './cautions.js';
-export { layOutDeck, type SlideTools, shelfFits } from './lay-out.js';
-export { slideCodes } from './problems.js';
+export { measureSlides, type SlideFits } from './fits.js';
+export { layOutDeck } from './lay-out.js';
+export { slideCodes, slideProblem } from './problems.js';
+export type { SlideTools } from './tools.js';

@@ -1,220 +1,116 @@
-import type { Block, Inline, Slide } from '../../document/index.js';
-import type { FrameBox, Mark } from '../../figures/index.js';
-import type { Draft } from '../../layout/structure.js';
+import type { Block, Slide, Stage } from '../../document/index.js';
+import type { Frame, FrameBox } from '../../figures/index.js';
+import { paintMinutes } from './activity.js';
+import { checkBlocks, checkCount, paintBlocks, type SetBlocks, setBlocks } from './blocks.js';
 import { paintCautions } from './cautions.js';
 import type { Easel } from './easel.js';
 import { paintFigure } from './figure.js';
-import type { SlideTools } from './lay-out.js';
-import { slideProblem } from './problems.js';
 import { paintQuestion } from './question.js';
-import { checkFloor, type StageSpace } from './space.js';
-import { STAGE_WIDTH, TYPE } from './tokens.js';
+import { paintSources } from './sources.js';
+import { CLEAR, checkFloor, type StageSpace } from './space.js';
+import { STAGE_WIDTH } from './tokens.js';
+import type { SlideTools } from './tools.js';
+import { paintVessels } from './vessels.js';
+
+/** Largest size of pictures on the shelf, by what else stands on the stage. */
+const VESSEL = { open: 256, say: 340, words: 300, list: 256, do: 172 } as const;
 
 /** Paints what stands on the stage. A new kind of stage does not compile until it stands here. */
-export function paintStage(
-  slide: Slide,
-  space: StageSpace,
-  section: Draft,
-  easel: Easel,
-  tools: SlideTools,
-): void {
+export function paintStage(slide: Slide, space: StageSpace, easel: Easel, tools: SlideTools): void {
   const { stage } = slide;
   switch (stage.kind) {
     case 'open':
-      paintWords(
-        [{ kind: 'paragraph', inlines: [{ text: stage.audience }] }],
-        space,
-        section,
-        easel,
-        space.frame.box('audience'),
-      );
-      paintVessels(stage.pictures, space, easel, tools, 256);
-      return;
     case 'say':
-      if (stage.picture) paintVessels([stage.picture], space, easel, tools, 340);
-      return;
     case 'words':
-      paintWords(
-        stage.blocks,
-        space,
-        section,
-        easel,
-        wide(space.frame.box('text'), stage.picture !== undefined),
-      );
-      if (stage.picture) paintVessels([stage.picture], space, easel, tools, 256);
-      return;
     case 'do':
-      paintMinutes(stage.minutes, space, section, easel);
-      paintSteps(
-        stage.steps,
-        space,
-        section,
-        easel,
-        wide(space.frame.box('steps'), stage.pictures.length > 0),
-      );
-      paintVessels(stage.pictures, space, easel, tools, 172);
+      paintWords(stage, space, easel, tools);
       return;
     case 'show':
-      paintFigure(stage.block.figure, space, section, easel, tools);
+      paintFigure(stage.block.figure, space, easel, tools);
       return;
     case 'ask':
     case 'answer':
-      paintQuestion(stage.question, stage.kind === 'answer', space, section, easel, tools);
+      paintQuestion(stage.question, stage.kind === 'answer', space, easel, tools);
       return;
     case 'caution':
-      paintCautions(stage.block.lines, space, section, easel);
+      paintCautions(stage.block.lines, space, easel);
       return;
     case 'sources':
-      paintSources(stage.sources, space, section, easel);
+      paintSources(stage.sources, space, easel);
       return;
   }
 }
 
-/** Without a picture beside them words take the whole stage. */
-function wide(box: FrameBox, beside: boolean): FrameBox {
-  return beside ? box : { ...box, width: STAGE_WIDTH };
+type WordsStage = Extract<Stage, { readonly kind: 'open' | 'say' | 'words' | 'do' }>;
+
+/** What stands beside the pictures of a stage. */
+interface Content {
+  readonly blocks: readonly Block[];
+  readonly place: 'audience' | 'sentence' | 'text' | 'steps';
+  readonly pictures: readonly string[];
+  /** Largest size of a picture. */
+  readonly size: number;
+  readonly balance: boolean;
 }
 
-/** Paragraphs and lists at 40 px; four points at most. */
-function paintWords(
-  blocks: readonly Block[],
-  space: StageSpace,
-  section: Draft,
-  easel: Easel,
-  box: FrameBox,
-): void {
-  const { width } = box;
-  let y = box.y;
-  for (const block of blocks) {
-    if (block.kind === 'list') {
-      const items = block.items.map((item) => item.flatMap((b) => ('inlines' in b ? b.inlines : [])));
-      y = paintList(items, block.ordered, { ...box, y }, section, easel);
-    } else if ('inlines' in block) {
-      const words = easel.set(block.inlines, TYPE.text, width);
-      easel.words(easel.tree.add(section, 'P'), words, box.x, y, width);
-      y += words.height + 16;
-    } else {
-      easel.report.add(
-        slideProblem('slides/too-long', `${easel.name}: a ${block.kind} does not stand on a slide.`, {
-          hint: 'Use ::show for a figure, or leave it to the sheet.',
-        }),
-      );
+function contentOf(stage: WordsStage): Content {
+  switch (stage.kind) {
+    case 'open': {
+      const blocks: readonly Block[] = [{ kind: 'paragraph', inlines: [{ text: stage.audience }] }];
+      return { blocks, place: 'audience', pictures: stage.pictures, size: VESSEL.open, balance: true };
+    }
+    case 'say': {
+      const pictures = stage.picture ? [stage.picture] : [];
+      return { blocks: [], place: 'sentence', pictures, size: VESSEL.say, balance: false };
+    }
+    case 'words': {
+      const { blocks } = stage;
+      const pictures = stage.picture ? [stage.picture] : [];
+      const size = blocks.some(({ kind }) => kind === 'list') ? VESSEL.list : VESSEL.words;
+      return { blocks, place: 'text', pictures, size, balance: false };
+    }
+    case 'do': {
+      const items = stage.steps.map((inlines): Block[] => [{ kind: 'paragraph', inlines }]);
+      const blocks: readonly Block[] = items.length > 0 ? [{ kind: 'list', ordered: true, items }] : [];
+      return { blocks, place: 'steps', pictures: stage.pictures, size: VESSEL.do, balance: false };
     }
   }
-  checkFloor(y - 16, space, easel);
 }
 
-function paintList(
-  items: readonly (readonly Inline[])[],
-  ordered: boolean,
-  box: FrameBox,
-  section: Draft,
-  easel: Easel,
-): number {
-  const { x, width } = box;
-  const list = easel.tree.add(section, 'L', { numbering: ordered ? 'Decimal' : 'Disc' });
-  let { y } = box;
-  items.forEach((item, index) => {
-    const row = easel.tree.add(list, 'LI');
-    const label = easel.tree.add(row, 'Lbl');
-    if (ordered)
-      easel.words(label, easel.set([{ text: String(index + 1), strong: true }], TYPE.strong, 48), x, y, 48);
-    else
-      easel.content(label, [
-        easel.rect({ x: x + 4, y: y + 17, width: 16, height: 16 }, { fill: easel.colors.ink }),
-      ]);
-    const words = easel.set(item, TYPE.text, width - 60);
-    easel.words(easel.tree.add(row, 'LBody'), words, x + 60, y, width - 60);
-    y += words.height + 14;
-  });
-  return y;
+/** Without pictures beside them words take the whole stage. */
+function placeOf({ place, pictures }: Content, frame: Frame): FrameBox {
+  const box = frame.box(place);
+  return pictures.length > 0 ? box : { ...box, width: STAGE_WIDTH };
 }
 
-function paintSteps(
-  steps: readonly (readonly Inline[])[],
-  space: StageSpace,
-  section: Draft,
-  easel: Easel,
-  box: FrameBox,
-): void {
-  if (steps.length > 4)
-    easel.report.add(
-      slideProblem('slides/too-long', `${easel.name}: ${steps.length} steps; a slide holds four.`, {
-        hint: 'Part the activity in two, or leave steps to the notes.',
-      }),
-    );
-  checkFloor(paintList(steps, true, box, section, easel) - 14, space, easel);
+/** The words in the largest type in which they end above the shelf, or else in the smallest. */
+function setContent(stage: WordsStage, content: Content, frame: Frame, easel: Easel): SetBlocks | undefined {
+  const box = placeOf(content, frame);
+  const types = stage.kind === 'do' ? easel.types.step : easel.types.text;
+  const sizes = types.map((type) => setBlocks(content.blocks, type, box.width, easel, content.balance));
+  return sizes.find(({ height }) => box.y + height + CLEAR <= frame.box('shelf').y) ?? sizes.at(-1);
 }
 
-/** A brick a minute, at the top end; the word stands before them. */
-function paintMinutes(minutes: number, space: StageSpace, section: Draft, easel: Easel): void {
-  if (minutes <= 0) return;
-  const box = space.frame.box('minutes');
-  const end = box.x + box.width;
-  const words = easel.set([{ text: `${minutes} min`, strong: true }], TYPE.small, 200, { align: 'end' });
-  easel.words(easel.tree.add(section, 'P'), words, end - 200, box.y, 200);
-  const count = Math.min(minutes, 20);
-  const pitch = Math.min(46, 460 / count);
-  const start = end - (count * pitch - 6);
-  easel.backdrop(
-    Array.from({ length: count }, (_, i) =>
-      easel.rect(
-        { x: start + i * pitch, y: box.y + 48, width: pitch - 6, height: 44 },
-        { fill: easel.colors.ink },
-      ),
-    ),
-  );
+/** Whether words stand on the stage in the largest type, below a title of the height that the frame has. */
+export function stageFits({ stage }: Pick<Slide, 'stage'>, frame: Frame, easel: Easel): boolean {
+  if (stage.kind !== 'open' && stage.kind !== 'say' && stage.kind !== 'words' && stage.kind !== 'do')
+    return true;
+  const content = contentOf(stage);
+  const set = setContent(stage, content, frame, easel);
+  const [largest] = stage.kind === 'do' ? easel.types.step : easel.types.text;
+  const bottom = placeOf(content, frame).y + (set?.height ?? 0) + CLEAR;
+  return set?.type === largest && bottom <= frame.box('shelf').y;
 }
 
-/** Pictures stand in a row on the shelf at the reading end. */
-function paintVessels(
-  names: readonly string[],
-  space: StageSpace,
-  easel: Easel,
-  tools: SlideTools,
-  size: number,
-): void {
-  const box = space.frame.box('vessels');
-  const end = box.x + box.width;
-  const high = Math.min(size, space.floor - box.y + 40);
-  const marks = [...names].reverse().flatMap((name, index): Mark[] => {
-    const drawing = tools.picture(name);
-    if (!drawing) {
-      easel.report.add(
-        slideProblem('slides/no-picture', `${easel.name}: there is no picture "${name}".`, {
-          hint: 'Use can, jar, bag, sieve, pot, cup or the name of a food picture.',
-        }),
-      );
-      return [];
-    }
-    const scale = high / drawing.height;
-    const x = end - (index + 1) * high - index * 16;
-    return [easel.drawing(drawing.marks, { x, y: space.floor - high, width: high, height: high }, scale)];
-  });
-  if (marks.length > 0) easel.backdrop(marks);
-}
-
-function paintSources(
-  sources: readonly { readonly number: number; readonly words: string }[],
-  space: StageSpace,
-  section: Draft,
-  easel: Easel,
-): void {
-  const list = easel.tree.add(section, 'L', { numbering: 'Decimal' });
-  const box = space.frame.box('list');
-  let { y } = box;
-  for (const source of sources) {
-    const row = easel.tree.add(list, 'LI');
-    easel.words(
-      easel.tree.add(row, 'Lbl'),
-      easel.set([{ text: String(source.number), strong: true }], TYPE.source, 60),
-      box.x,
-      y,
-      60,
-    );
-    const words = easel.set([{ text: source.words }], TYPE.small, box.width - 72);
-    easel.words(easel.tree.add(row, 'LBody'), words, box.x + 72, y, box.width - 72);
-    y += Math.max(words.height, 40) + 12;
+function paintWords(stage: WordsStage, space: StageSpace, easel: Easel, tools: SlideTools): void {
+  const content = contentOf(stage);
+  if (stage.kind === 'words') checkBlocks(content.blocks, easel);
+  if (stage.kind === 'do') {
+    checkCount(stage.steps.length, easel);
+    paintMinutes(stage.minutes, stage.said ?? '', space, easel);
   }
-  checkFloor(y - 12, space, easel);
+  const set = setContent(stage, content, space.frame, easel);
+  const { x, y } = placeOf(content, space.frame);
+  if (set && set.blocks.length > 0) checkFloor(paintBlocks(set, x, y, space.section, easel), space, easel);
+  paintVessels(content.pictures, content.size, space, easel, tools);
 }
