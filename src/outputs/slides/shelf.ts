@@ -84,7 +84,7 @@ export function shelfPainter(
   const first = Math.min(slide.notes ?? 0, slide.shelf.length);
   return {
     notes: () => first > 0 && paint(0),
-    basis: () => first < slide.shelf.length && paint(first > 0 ? 1 : 0),
+    basis: () => first < slide.shelf.length && paint(1),
   };
 }
 
