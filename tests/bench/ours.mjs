@@ -27,8 +27,8 @@ export async function openOurs() {
   return { shop: openWorkshop(workspace), workspace, createReport };
 }
 
-function refuseStops(report) {
-  const stop = report.problems.find((problem) => problem.severity === 'stop');
+function refuseStops({ problems }) {
+  const stop = problems.find((problem) => problem.severity === 'stop');
   if (stop) throw new Error(`The bench's own lesson has a Stop: ${JSON.stringify(stop)}`);
 }
 
@@ -39,14 +39,19 @@ async function readDesk({ shop, workspace }, report) {
   return desk;
 }
 
+/** The one job of the lesson that makes the handout. */
+async function handoutJob(desk, shop) {
+  const { jobsFor } = await program('pipeline/jobs.js');
+  return jobsFor(desk, shop).find((job) => job.name === HANDOUT);
+}
+
 /** Parse → layout → PDF: the whole way of one handout. */
 export async function buildHandout(ours) {
-  const { jobsFor } = await program('pipeline/jobs.js');
   const report = ours.createReport();
-  const desk = await readDesk(ours, report);
-  const [file] = await jobsFor(desk, ours.shop, report)
-    .find((job) => job.name === HANDOUT)
-    .make();
+  const job = await handoutJob(await readDesk(ours, report), ours.shop);
+  const laid = await job.layOut(false);
+  refuseStops(laid);
+  const [file] = await job.write(laid, [], report);
   refuseStops(report);
   return file.bytes;
 }
@@ -61,7 +66,7 @@ export async function handoutSheet(ours) {
 /** Milliseconds of each phase of one handout, the median of several. */
 export async function phasesOf(ours, turns) {
   const { shop, workspace, createReport } = ours;
-  const [lesson, list, compute, facts, cautions, sheets, paper, pdf] = await Promise.all(
+  const [lesson, list, compute, facts, cautions, sheets, pdf] = await Promise.all(
     [
       'lesson/index.js',
       'directives/list.js',
@@ -69,49 +74,35 @@ export async function phasesOf(ours, turns) {
       'pipeline/facts.js',
       'cautions/index.js',
       'pipeline/sheets.js',
-      'outputs/paper.js',
       'writers/pdf/index.js',
     ].map(program),
   );
   const bytes = workspace.read(FILE);
   const known = list.DIRECTIVES.map((directive) => directive.schema);
-  const figures = {
-    draw() {
-      throw new Error('The neutral handout has no figures.');
-    },
-    picture: (name, ink) => shop.drawers.pictures.picture(name, ink),
-  };
-  const times = { read: [], compute: [], view: [], 'lay out': [], write: [], check: [] };
-  for (let turn = 0; turn < turns; turn++) {
+  const turn = async () => {
     const report = createReport();
     const desk = await readDesk(ours, report);
+    const job = await handoutJob(desk, shop);
     const read = await timed(() => lesson.parseLesson(bytes, FILE, known, report));
     const computed = await timed(() => {
       const numbers = compute.computeLesson(read.result, { ...shop.tables, on: ON }, report);
-      const found = facts.factsOf(numbers);
-      return { computed: numbers, facts: found, pulled: cautions.pull(shop.tables.register, found, report) };
+      return cautions.pull(shop.tables.register, facts.factsOf(numbers), report);
     });
-    const view = await timed(() =>
-      sheets.makeSheet({ ...desk, ...computed.result }, 'handout', 'plain', false, report),
-    );
-    const options = {
-      paper: 'letter',
-      ink: 'color',
-      fonts: shop.drawers.fonts,
-      figures,
-      date: ON,
-      subject: '',
+    const view = await timed(() => sheets.makeSheet(desk, 'handout', 'plain', false, report));
+    const laid = await timed(() => job.layOut(false));
+    const written = await timed(() => job.write(laid.result, [], report));
+    const check = await timed(() => pdf.checkPdf(written.result[0].bytes));
+    return {
+      read: read.ms,
+      compute: computed.ms,
+      view: view.ms,
+      // Laying out begins with the view, and writing ends with the check: each is timed alone and taken off.
+      'lay out': Math.max(0, laid.ms - view.ms),
+      write: Math.max(0, written.ms - check.ms),
+      check: check.ms,
     };
-    const pages = await timed(() => paper.layOutSheet(view.result, options, report));
-    // Writing checks its own file; the check is timed once more on the finished file, and taken off.
-    const written = await timed(() => pdf.writePdf(pages.result, { name: HANDOUT }, report));
-    const check = await timed(() => pdf.checkPdf(written.result));
-    times.read.push(read.ms);
-    times.compute.push(computed.ms);
-    times.view.push(view.ms);
-    times['lay out'].push(pages.ms);
-    times.write.push(Math.max(0, written.ms - check.ms));
-    times.check.push(check.ms);
-  }
-  return Object.entries(times).map(([name, list]) => ({ name, ms: median(list) }));
+  };
+  const all = [];
+  for (let done = 0; done < turns; done++) all.push(await turn());
+  return Object.keys(all[0]).map((name) => ({ name, ms: median(all.map((times) => times[name])) }));
 }
