@@ -223,7 +223,8 @@ describe.each([
   ['containers', CONTAINERS],
   ['text', TEXT],
 ])('a mistake in %s', (_, cases) => {
-  it.each(cases)('%s', (_name, body, ...expected) => {
+  const named = cases.map(([name, body, ...expected]) => [name, { body, expected }] as const);
+  it.each(named)('%s', (_name, { body, expected }) => {
     const { problems, found } = parseBody(body);
     expect(found).toEqual(expected.map(([place]) => place));
     for (const [index, [, words]] of expected.entries())
