@@ -216,13 +216,15 @@ const TEXT: readonly Case[] = [
   ['half a character', 'A \ud83e b', ['1:3 lesson/control-character', /half of a character/]],
 ];
 
-describe.each([
-  ['an opening line', OPENINGS],
-  ['attributes', ATTRIBUTES],
-  ['ids and references', IDS],
-  ['containers', CONTAINERS],
-  ['text', TEXT],
-])('a mistake in %s', (_, cases) => {
+const GROUPS: readonly { readonly what: string; readonly cases: readonly Case[] }[] = [
+  { what: 'an opening line', cases: OPENINGS },
+  { what: 'attributes', cases: ATTRIBUTES },
+  { what: 'ids and references', cases: IDS },
+  { what: 'containers', cases: CONTAINERS },
+  { what: 'text', cases: TEXT },
+];
+
+describe.each(GROUPS)('a mistake in $what', ({ cases }) => {
   const named = cases.map(([name, body, ...expected]) => [name, { body, expected }] as const);
   it.each(named)('%s', (_name, { body, expected }) => {
     const { problems, found } = parseBody(body);
