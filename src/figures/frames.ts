@@ -87,7 +87,7 @@ function stageOf({ master, format, titleHeight, columns = 3 }: FrameRequest): re
         node(
           'body',
           { ...row, flex: 1, justifyContent: 'space-between' },
-          node('audience', { width: wide ? 620 : 400, marginTop: 12 }),
+          node('audience', { width: wide ? 620 : 400, marginTop: 16 }),
           node('vessels', { flex: 1 }),
         ),
       ];
@@ -105,7 +105,7 @@ function stageOf({ master, format, titleHeight, columns = 3 }: FrameRequest): re
         node(
           'body',
           { ...row, flex: 1, justifyContent: 'space-between' },
-          node('text', { width: wide ? 780 : 540, marginTop: 12 }),
+          node('text', { width: wide ? 780 : 540, marginTop: 20 }),
           node('vessels', { width: wide ? 340 : 260 }),
         ),
       ];

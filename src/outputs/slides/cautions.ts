@@ -1,5 +1,5 @@
 import type { CautionLine } from '../../document/index.js';
-import type { Frame, Mark } from '../../figures/index.js';
+import type { Frame, FrameBox, Mark } from '../../figures/index.js';
 import type { Easel, SetWords } from './easel.js';
 import type { StageSpace } from './space.js';
 import { LINES, type SlideType } from './tokens.js';
@@ -8,6 +8,8 @@ import { LINES, type SlideType } from './tokens.js';
 export const MOST_LINES = 5;
 /** Room with a rule in it: between two lines of one heading, and between two headings. */
 const BETWEEN = { lines: 22, headings: 28 } as const;
+/** What is left over goes between the lines, so much at most. */
+const MOST_SLACK = 16;
 
 type Setter = Pick<Easel, 'set' | 'types'>;
 
@@ -68,44 +70,68 @@ export function paintCautions(lines: readonly CautionLine[], space: StageSpace, 
       `the cautions are ${Math.ceil(cautions.height - room.height)} pixels too high.`,
       'A caution of the lesson’s own is too long: give it a shorter `short` wording.',
     );
+  const placed = place(cautions, room);
   easel.backdrop([
     easel.rect(frame.box('caution'), { fill: paper, line: LINES.box }),
     easel.rect(frame.box('bar'), { fill: ink }),
-    ...rules(cautions, frame, easel),
+    ...rules(placed, frame, easel),
   ]);
   const heads = frame.box('heads');
-  let { y } = room;
-  for (const group of cautions.groups) {
+  for (const { group, lines: own } of placed.groups) {
     const part = easel.tree.add(section, 'Sect', { title: group.word });
-    easel.words(easel.tree.add(part, 'P'), group.head, heads.x, y);
-    let top = y;
-    for (const line of group.lines) {
-      easel.words(easel.tree.add(part, 'P'), line, room.x, top);
-      top += line.height + BETWEEN.lines;
-    }
-    y += group.height + BETWEEN.headings;
+    const [first] = own;
+    if (!first) continue;
+    // The word stands on the baseline of its first line.
+    const up = (group.head.lines[0]?.baseline ?? 0) - (first.line.lines[0]?.baseline ?? 0);
+    easel.words(easel.tree.add(part, 'P'), group.head, heads.x, first.y - up);
+    for (const { line, y } of own) easel.words(easel.tree.add(part, 'P'), line, room.x, y);
   }
 }
 
+interface Placed {
+  readonly between: { readonly lines: number; readonly headings: number };
+  readonly groups: readonly {
+    readonly group: Group;
+    readonly lines: readonly { readonly line: SetWords; readonly y: number }[];
+  }[];
+}
+
+/** Lines down the box: what room is left goes between them first, then above and below alike. */
+function place({ groups, height }: SetCautions, room: FrameBox): Placed {
+  const slack = Math.max(0, room.height - height);
+  const gaps = groups.reduce((sum, { lines }) => sum + lines.length, 0) - 1;
+  const each = gaps > 0 ? Math.min(MOST_SLACK, slack / gaps) : 0;
+  const between = { lines: BETWEEN.lines + each, headings: BETWEEN.headings + each };
+  let y = room.y + (slack - gaps * each) / 2;
+  return {
+    between,
+    groups: groups.map((group) => {
+      let top = y;
+      const lines = group.lines.map((line) => {
+        const at = { line, y: top };
+        top += line.height + between.lines;
+        return at;
+      });
+      y = Math.max(top - between.lines, y + group.head.height) + between.headings;
+      return { group, lines };
+    }),
+  };
+}
+
 /** A thin rule between two lines, a heavy one between two headings. */
-function rules({ groups }: SetCautions, frame: Frame, easel: Easel): Mark[] {
+function rules({ groups, between }: Placed, frame: Frame, easel: Easel): Mark[] {
   const [heads, room] = [frame.box('heads'), frame.box('lines')];
   const fill = easel.palette.ink;
   const whole = room.x + room.width - heads.x;
-  let { y } = room;
-  return groups.flatMap((group, index) => {
-    const marks: Mark[] = [];
-    if (index > 0) {
-      const at = y - (BETWEEN.headings + LINES.rule) / 2;
-      marks.push(easel.rect({ x: heads.x, y: at, width: whole, height: LINES.rule }, { fill }));
-    }
-    let top = y;
-    for (const line of group.lines.slice(0, -1)) {
-      top += line.height + BETWEEN.lines;
-      const at = top - (BETWEEN.lines + LINES.thin) / 2;
-      marks.push(easel.rect({ x: room.x, y: at, width: room.width, height: LINES.thin }, { fill }));
-    }
-    y += group.height + BETWEEN.headings;
-    return marks;
-  });
+  return groups.flatMap(({ lines }, index) =>
+    lines.flatMap(({ y }, line): Mark[] => {
+      if (line > 0) {
+        const at = y - (between.lines + LINES.thin) / 2;
+        return [easel.rect({ x: room.x, y: at, width: room.width, height: LINES.thin }, { fill })];
+      }
+      if (index === 0) return [];
+      const at = y - (between.headings + LINES.rule) / 2;
+      return [easel.rect({ x: heads.x, y: at, width: whole, height: LINES.rule }, { fill })];
+    }),
+  );
 }

@@ -63,6 +63,9 @@ function textOf(inlines: readonly Inline[]): string {
   return inlines.map((inline) => inline.text).join('');
 }
 
+/** Between a title and the question below it. */
+const ABOVE_PROMPT = 8;
+
 /** A slide's words before they have places. */
 interface Plan {
   readonly slide: Slide;
@@ -109,7 +112,7 @@ async function planSlide(
     ...common,
     ...(title ? { title } : {}),
     ...(prompt ? { prompt } : {}),
-    headHeight: (title?.height ?? 0) + (prompt?.height ?? 0),
+    headHeight: (title?.height ?? 0) + (prompt ? ABOVE_PROMPT + prompt.height : 0),
   };
 }
 
@@ -165,7 +168,7 @@ async function paintSlide(plan: Plan, page: number, deck: Deck, tools: SlideTool
     checkTitle(slide, title, easel);
     easel.words(heading, title, at.x, at.y);
   } else hide(heading, textOf(slide.title), at.y, easel);
-  if (prompt) easel.words(tree.add(section, 'P'), prompt, at.x, at.y + (title?.height ?? 0));
+  if (prompt) easel.words(tree.add(section, 'P'), prompt, at.x, at.y + (title?.height ?? 0) + ABOVE_PROMPT);
   // Notes are read before what they guard, basis and sources after it.
   shelf.notes();
   paintStage(slide, { frame, floor: frame.box('shelf').y, page, section }, easel, tools);

@@ -17,7 +17,8 @@ interface SetSource {
 type Setter = Pick<Easel, 'set' | 'types' | 'palette'>;
 
 function setSource(source: SourceLine, width: number, { set, types, palette }: Setter): SetSource {
-  const name = set([{ text: source.words }], types.source, width - NUMBER);
+  // A name in a list ends without a stop.
+  const name = set([{ text: source.words.replace(/\.$/u, '') }], types.source, width - NUMBER);
   const state = source.state
     ? set([{ text: source.state }], types.sourceState, width - NUMBER, { color: palette.slate })
     : undefined;

@@ -67,7 +67,7 @@ function contentOf(stage: WordsStage): Content {
       const { blocks } = stage;
       const pictures = stage.picture ? [stage.picture] : [];
       const size = blocks.some(({ kind }) => kind === 'list') ? VESSEL.list : VESSEL.words;
-      return { blocks, place: 'text', pictures, size, balance: false };
+      return { blocks, place: 'text', pictures, size, balance: true };
     }
     case 'do': {
       const items = stage.steps.map((inlines): Block[] => [{ kind: 'paragraph', inlines }]);
