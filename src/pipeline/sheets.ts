@@ -26,6 +26,7 @@ import type { Level } from '../reading/index.js';
 import { isSource, sourceWords } from '../records/index.js';
 import { interpreterLine } from '../records/local/index.js';
 import type { ComputedLesson } from './compute.js';
+import { noteBlocks } from './notes.js';
 import { createSourceNumbers } from './sources.js';
 import { makeStamp } from './stamp.js';
 import type { Local, Tables } from './tables.js';
@@ -124,40 +125,11 @@ export function makeSheet(
   });
 }
 
-/** Speaker notes: a section for each slide with its minutes, what to do and what to say. */
+/** Speaker notes: a section for each slide with the running clock, what to do and what to say. */
 export function makeNotes(desk: Desk, deck: Deck, draft: boolean): Sheet {
-  const say = pageTerms(desk.language);
-  const blocks = deck.slides.flatMap((slide): Block[] => {
-    if (slide.say.length + slide.do.length === 0) return [];
-    const again = deck.slides.some(
-      (other) => other.number === slide.number && deck.slides.indexOf(other) < deck.slides.indexOf(slide),
-    );
-    if (again) return [];
-    const minutes = slide.minutes > 0 ? say('notes-minutes', { count: slide.minutes }) : '';
-    return [
-      { kind: 'heading', level: 2, inlines: [{ text: say('notes-slide', { number: slide.number }) }] },
-      { kind: 'paragraph', inlines: [...strong(slide.title), ...(minutes ? [{ text: ` ${minutes}` }] : [])] },
-      ...(slide.cut
-        ? [{ kind: 'paragraph' as const, inlines: [{ text: say('notes-cut', { minutes: slide.cut }) }] }]
-        : []),
-      ...labelled(say('do'), slide.do),
-      ...labelled(say('say'), slide.say),
-    ];
-  });
   const none: CautionBlock = { lines: [], whoToAsk: '' };
+  const blocks = noteBlocks(deck);
   return finish(desk, { kind: 'notes', level: 'staff', message: [], cautions: none, blocks, draft });
-}
-
-function strong(inlines: readonly Inline[]): Inline[] {
-  return inlines.map((inline) => ({ ...inline, strong: true }));
-}
-
-function labelled(word: string, blocks: readonly Block[]): Block[] {
-  const [first, ...rest] = blocks;
-  if (!first) return [];
-  const label: Inline = { text: `${word}: `, strong: true };
-  if (first.kind === 'paragraph') return [{ ...first, inlines: [label, ...first.inlines] }, ...rest];
-  return [{ kind: 'paragraph', inlines: [{ ...label, text: `${word}:` }] }, first, ...rest];
 }
 
 /** The review sheet: every number with its story, every caution with what pulled it, every problem. */

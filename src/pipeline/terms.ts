@@ -38,8 +38,13 @@ type Key =
   | 'caution-say'
   | 'audience'
   | 'notes-slide'
-  | 'notes-minutes'
+  | 'notes-whole'
+  | 'notes-shorter'
+  | 'notes-steps'
   | 'notes-cut'
+  | 'notes-stop'
+  | 'notes-answer'
+  | 'notes-option'
   | 'stop-title';
 
 /** Words that pages print around a lesson's own. */
@@ -81,9 +86,17 @@ const TERMS: TermTable<Key> = {
     'caution-say': 'Read every line aloud, slowly. Say where people can ask in private.',
     audience: 'A talk for {audience}',
     'notes-slide': 'Slide {number}',
-    'notes-minutes': { one: '({count} minute)', other: '({count} minutes)' },
+    'notes-whole': { one: 'The talk takes {count} minute.', other: 'The talk takes {count} minutes.' },
+    'notes-shorter': {
+      one: 'For a talk of {length} minutes leave out slide {slides}: that leaves {left} minutes.',
+      other: 'For a talk of {length} minutes leave out slides {slides}: that leaves {left} minutes.',
+    },
+    'notes-steps': { one: '{count} step', other: '{count} steps' },
+    'notes-stop': 'First step: read the caution aloud.',
+    'notes-answer': 'Answer',
+    'notes-option': '{letter}, {value}. {why}.',
     'stop-title': 'Before this: {title}',
-    'notes-cut': 'Leave this slide out when the talk is {minutes} minutes long.',
+    'notes-cut': 'Leave out when the talk is {length} minutes long.',
   },
 };
 
