@@ -1,11 +1,18 @@
+import {
+  DAILY_VALUE_GROUPS,
+  type DailyValueGroup,
+  SPECIAL_VALUES,
+  SPECIAL_VALUES_READ,
+  type SpecialGroup,
+} from './daily-value-groups.js';
 import type { NutrientName } from './food.js';
 import type { Amount, MassUnit, Quantity } from './quantity.js';
 import { ok, type Result, refuse } from './result.js';
 import { unitRatio } from './units.js';
 import { FROM_LESSON, input, substitute, type Working } from './working.js';
 
-/** The group that the table is for; other groups have their own values. */
-export const DAILY_VALUE_GROUP = 'adults and children 4 years and over';
+/** The group that an ordinary label and `DAILY_VALUES` are for; other groups have their own values. */
+export const DAILY_VALUE_GROUP: DailyValueGroup = DAILY_VALUE_GROUPS[0];
 /** Id of the source of the table. */
 export const DAILY_VALUE_SOURCE = 'fda-daily-values';
 /** The rule behind the table. Older labels and pages used another set (fat 65 g, sodium 2400 mg, fiber 25 g). */
@@ -19,10 +26,10 @@ export interface DailyValue {
   /** What the unit counts, where one mass of the nutrient is not like another. */
   readonly counts?: 'RAE' | 'DFE' | 'NE' | 'alpha-tocopherol';
   /**
-   * How the row was checked: read in a document of the FDA itself, or found equal in independent copies of
-   * the FDA's table without the rule's own text at hand. No row rests on memory alone.
+   * How the value was checked: read in a document of the FDA itself, found equal in independent copies of
+   * the FDA's table without the rule's own text at hand, or remembered. No value for adults is only remembered.
    */
-  readonly checked: 'FDA document' | 'copies of the FDA table';
+  readonly checked: 'FDA document' | 'copies of the FDA table' | 'memory';
   readonly note?: string;
 }
 
@@ -84,30 +91,37 @@ export interface DailyPercent {
   readonly working: Working;
 }
 
-/** The row of a nutrient, or `null` when it has no Daily Value. */
-export function dailyValueOf(name: NutrientName | DailyValueName): DailyValue | null {
-  return Object.hasOwn(DAILY_VALUES, name) ? DAILY_VALUES[name as DailyValueName] : null;
+/** The row of a nutrient for a group, or `null` when the group has no Daily Value for it. */
+export function dailyValueOf(
+  name: NutrientName | DailyValueName,
+  group: DailyValueGroup = DAILY_VALUE_GROUP,
+): DailyValue | null {
+  if (!isDailyValueName(name)) return null;
+  const adult: DailyValue = DAILY_VALUES[name];
+  return isSpecial(group) ? specialRow(name, adult, group) : adult;
 }
 
 /**
- * An amount as percent of the Daily Value: amount ÷ daily value × 100, for adults and children 4 and
- * over. The amount has to be counted as the row counts it (µg RAE, µg DFE, mg NE). `working` is how the amount
- * was got; it becomes part of the formula. Refuses nutrients that have no Daily Value. A Daily Value is
- * for comparing foods; it is nobody's own target.
+ * An amount as percent of the Daily Value: amount ÷ daily value × 100, for the group, which is adults and
+ * children 4 and over unless named. The amount has to be counted as the row counts it (µg RAE, µg DFE, mg NE).
+ * `working` is how the amount was got; it becomes part of the formula. Refuses nutrients that have no Daily Value
+ * for the group. A Daily Value is for comparing foods; it is nobody's own target.
  */
 export function percentOfDailyValue(
   name: NutrientName | DailyValueName,
   quantity: Quantity<MassUnit>,
   working?: Working,
+  group: DailyValueGroup = DAILY_VALUE_GROUP,
 ): Result<DailyPercent> {
-  const row = dailyValueOf(name);
+  const row = dailyValueOf(name, group);
   if (row === null) {
-    return refuse(`There is no Daily Value for ${name}.`, 'Show the amount without a percent.');
+    const whom = dailyValueOf(name) === null ? '' : ` for ${group}`;
+    return refuse(`There is no Daily Value for ${name}${whom}.`, 'Show the amount without a percent.');
   }
   const ratio = unitRatio(quantity.unit, row.unit);
   const inputs = [
     input('amount', quantity.value, quantity.unit, FROM_LESSON),
-    input('daily_value', row.value, row.unit, DAILY_VALUE_SOURCE, row.note ?? DAILY_VALUE_GROUP),
+    input('daily_value', row.value, row.unit, DAILY_VALUE_SOURCE, noteOf(row, group)),
   ];
   if (ratio !== 1)
     inputs.push(input('ratio', ratio, `${row.unit} per ${quantity.unit}`, 'definition of the units'));
@@ -122,6 +136,41 @@ export function percentOfDailyValue(
     row,
     working: working === undefined ? outer : substitute(outer, 'amount', working),
   });
+}
+
+function isDailyValueName(name: string): name is DailyValueName {
+  return Object.hasOwn(DAILY_VALUES, name);
+}
+
+function isSpecial(group: DailyValueGroup): group is SpecialGroup {
+  return group !== DAILY_VALUE_GROUPS[0];
+}
+
+const COLUMN: Readonly<Record<SpecialGroup, 0 | 1 | 2>> = {
+  'infants through 12 months': 0,
+  'children 1 through 3 years': 1,
+  'pregnant and lactating women': 2,
+};
+
+/** Protein is a Reference Daily Intake for infants and mothers and a Daily Reference Value for the others. */
+function specialRow(name: DailyValueName, adult: DailyValue, group: SpecialGroup): DailyValue | null {
+  const value = SPECIAL_VALUES[name][COLUMN[group]];
+  if (value === null) return null;
+  const intake = name === 'protein' && group !== 'children 1 through 3 years';
+  return {
+    ...adult,
+    value,
+    kind: intake ? 'RDI' : adult.kind,
+    checked: SPECIAL_VALUES_READ.has(name) ? 'FDA document' : 'memory',
+  };
+}
+
+/** Says whom the value is for, what it leaves out, and when nobody has read it again in the rule. */
+function noteOf(row: DailyValue, group: DailyValueGroup): string {
+  if (group === DAILY_VALUE_GROUP) return row.note ?? group;
+  return [group, row.note, row.checked === 'memory' ? 'value from memory' : undefined]
+    .filter((part) => part !== undefined)
+    .join('; ');
 }
 
 /**

@@ -1,6 +1,7 @@
 export * from './arithmetic.js';
 export * from './basis.js';
 export * from './comparing.js';
+export * from './daily-value-groups.js';
 export * from './daily-values.js';
 export * from './food.js';
 export type { Weighable } from './food-measures.js';
@@ -8,6 +9,7 @@ export * from './international-units.js';
 export * from './label-rounding.js';
 export * from './nutrient.js';
 export * from './portion.js';
+export * from './published.js';
 export * from './quantity.js';
 export * from './result.js';
 export * from './retention.js';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  DAILY_VALUE_GROUPS,
   DAILY_VALUES,
   type DailyValueName,
   dailyValueOf,
@@ -8,6 +9,7 @@ import {
   lowOrHigh,
   notKnown,
   percentOfDailyValue,
+  REFERENCE_DIET,
 } from '../../src/nutrition/index.js';
 import { evaluate } from './evaluate.js';
 import { refusalOf, valueIn } from './expect-result.js';
@@ -142,5 +144,74 @@ describe('percents of a Daily Value', () => {
     [20, 'high'],
   ] as const)('%d percent is %s', (percent, word) => {
     expect(lowOrHigh(percent)).toBe(word);
+  });
+});
+
+describe('Daily Values of the other groups', () => {
+  it.each([
+    // The FDA's list of Reference Daily Intakes for industry, read in a public copy.
+    ['calcium', 'infants through 12 months', '260 mg RDI FDA document'],
+    ['iron', 'children 1 through 3 years', '7 mg RDI FDA document'],
+    ['folate', 'pregnant and lactating women', '600 µg RDI FDA document'],
+    ['vitamin K', 'infants through 12 months', '2.5 µg RDI FDA document'],
+    // 21 CFR 101.9(c)(8)(iv) and (c)(9), from memory.
+    ['protein', 'infants through 12 months', '11 g RDI memory'],
+    ['protein', 'children 1 through 3 years', '13 g DRV memory'],
+    ['protein', 'pregnant and lactating women', '71 g RDI memory'],
+    ['sodium', 'children 1 through 3 years', '1500 mg DRV memory'],
+    ['potassium', 'pregnant and lactating women', '5100 mg RDI memory'],
+    ['added sugars', 'children 1 through 3 years', '25 g DRV memory'],
+  ] as const)('%s for %s', (name, group, said) => {
+    const row = dailyValueOf(name, group);
+    expect(`${row?.value} ${row?.unit} ${row?.kind} ${row?.checked}`).toBe(said);
+  });
+
+  it('are there for every vitamin and mineral, and missing for infants where the rule sets none', () => {
+    const none = DAILY_VALUE_GROUPS.flatMap((group) =>
+      Object.keys(DAILY_VALUES)
+        .filter((name) => dailyValueOf(name as DailyValueName, group) === null)
+        .map((name) => `${name}, ${group}`),
+    );
+    // 21 CFR 101.9(c)(9), from memory.
+    expect(none).toEqual(
+      ['saturated fat', 'cholesterol', 'sodium', 'fiber', 'added sugars'].map(
+        (name) => `${name}, infants through 12 months`,
+      ),
+    );
+  });
+
+  it('are never zero, and keep the unit and the way of counting of the adults', () => {
+    for (const group of DAILY_VALUE_GROUPS)
+      for (const name of Object.keys(DAILY_VALUES) as DailyValueName[]) {
+        const row = dailyValueOf(name, group);
+        if (row === null) continue;
+        expect(row.value).toBeGreaterThan(0);
+        expect([row.unit, row.counts]).toEqual([dailyValueOf(name)?.unit, dailyValueOf(name)?.counts]);
+      }
+  });
+
+  it('give their own percent, and say whom it is for and what rests on memory', () => {
+    const child = valueIn(
+      percentOfDailyValue('protein', known(6.5, 'g'), undefined, 'children 1 through 3 years'),
+    );
+    expect(child.percent).toBeCloseTo(50, 9);
+    expect(evaluate(child.working)).toBeCloseTo(50, 9);
+    expect(child.working.inputs[1]?.note).toBe(
+      'children 1 through 3 years; a label corrects the protein for its quality first; this percent does not; value from memory',
+    );
+    const iron = valueIn(
+      percentOfDailyValue('iron', known(7, 'mg'), undefined, 'children 1 through 3 years'),
+    );
+    expect(iron.percent).toBeCloseTo(100, 9);
+    expect(iron.working.inputs[1]?.note).toBe('children 1 through 3 years');
+  });
+
+  it('are refused where a group has none', () => {
+    const none = refusalOf(
+      percentOfDailyValue('sodium', known(1, 'mg'), undefined, 'infants through 12 months'),
+    );
+    expect(none.reason).toBe('There is no Daily Value for sodium for infants through 12 months.');
+    expect(REFERENCE_DIET['infants through 12 months']).toBeNull();
+    expect(REFERENCE_DIET['children 1 through 3 years']).toBe(1000);
   });
 });
