@@ -18,6 +18,7 @@ import { writeSvg } from '../writers/svg/index.js';
 import type { BuiltFile } from './jobs.js';
 import type { HandoutLevel } from './settings.js';
 import type { Desk } from './sheets.js';
+import { slideWords } from './slide-words.js';
 import type { Drawers } from './tables.js';
 
 /** The whole measure of a Letter page, for which the figures' own files are drawn. */
@@ -72,7 +73,7 @@ export function slideFiles(deck: Deck, pages: Pages, draft: readonly string[]): 
     const marks = page.items.flatMap((item) => (item.kind === 'link' ? [] : item.marks));
     const words = {
       title: textOf(slide?.title ?? []),
-      description: describe(slide),
+      description: slide ? slideWords(slide) : '',
       language: deck.language,
     };
     const svg = writeSvg({ width: page.width, height: page.height, marks }, { ...words, unit: 'pt' });
@@ -82,12 +83,6 @@ export function slideFiles(deck: Deck, pages: Pages, draft: readonly string[]): 
       { path: `${path}.png`, bytes: writePng(svg, { width: SLIDE_PIXELS }), version, draft },
     ];
   });
-}
-
-function describe(slide: Deck['slides'][number] | undefined): string {
-  if (!slide) return '';
-  const figure = slide.stage.kind === 'show' ? slide.stage.block.figure.alternative.reading : '';
-  return [figure, textOf(slide.shelf)].filter(Boolean).join(' ');
 }
 
 function textOf(inlines: readonly Inline[]): string {

@@ -2,7 +2,7 @@ import type { Inline } from '../../document/index.js';
 
 const NBSP = '\u00a0';
 /** The blank between an amount and its unit, and the one before the number that ends a clause: "slide 4." */
-const LOOSE = /(?<=(?:^|[\s(])(?:\d[\d.,]*|[½¼¾]|\d+\/\d+)) (?=\p{L})|(?<=\p{L}) (?=\d{1,3}[.,;:])/gu;
+const LOOSE = /(?<=(?:^|[\s(])(?:\d+(?:[.,]\d+)*|[½¼¾]|\d+\/\d+)) (?=\p{L})|(?<=\p{L}) (?=\d{1,3}[.,;:])/gu;
 
 /** Keeps numbers on the line of the word that they belong to, also where the two are different stretches. */
 export function glueNumbers(inlines: readonly Inline[]): readonly Inline[] {
