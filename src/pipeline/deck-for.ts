@@ -35,6 +35,7 @@ export async function deckFor(
   const spaced = (list: readonly Inline[]) =>
     list.flatMap((inline, index) => (index > 0 ? [{ text: ' ' }, inline] : [inline]));
   const unconfirmed = unconfirmedLine(boxesOf(pulled), language);
+  const stated = unconfirmed ? [{ text: unconfirmed }] : [];
   const dataDate = newestData(desk);
   const { site } = desk.local;
   const stamp = makeStamp(computed.lesson, {
@@ -58,7 +59,8 @@ export async function deckFor(
     problem: (found) => report.add(found),
     shelf: {
       first,
-      caution: spaced([...rest.flat(), ...(unconfirmed ? [{ text: unconfirmed }] : [])]),
+      caution: spaced([...rest.flat(), ...stated]),
+      stop: stated,
       figure: (id, slide, stopsHere) => {
         const { notes, headings } = slideFigureCautions(pulled, id, setting, report);
         // On the shelf notes are plain, so that a stop line beside them stands out.

@@ -138,7 +138,7 @@ function stopStep(block: CautionBlock, base: Base, tools: DeckTools): UnplacedSl
   const say = pageTerms(tools.viewer.audience.language);
   const title = [{ text: say('stop-title', { title: textOf(base.title) }) }];
   const stage: Stage = { kind: 'caution', block };
-  return { ...base, title, stage, shelf: tools.shelf.caution, stops: [], step: false };
+  return { ...base, title, stage, shelf: tools.shelf.stop, stops: [], step: false };
 }
 
 /**

@@ -14,6 +14,8 @@ export interface DeckTools {
     readonly first: readonly Inline[];
     /** Of caution slides. */
     readonly caution: readonly Inline[];
+    /** Of a stop line that leads a figure: it stood on a caution slide before. */
+    readonly stop: readonly Inline[];
     /**
      * Of a figure: its notes, and where its cautions stand; `here` when its stop lines stand on the shelf
      * too, so that nothing need point to them.

@@ -96,10 +96,7 @@ async function planSlide(
   const shelf = setShelf(slide.shelf, slide.notes ?? 0, any, easel);
   const common = { slide, easel, shelf, shelfLines: shelfLines(shelf) };
   if (stage.kind === 'caution') return { ...common, headHeight: 0 };
-  const prompt =
-    'question' in stage && !says(slide.title, stage.question.prompt)
-      ? easel.set(stage.question.prompt, easel.types.text[0] ?? easel.types.small, STAGE_WIDTH)
-      : undefined;
+  const prompt = setPrompt(slide, easel);
   const titles = titlesOf(slide, easel);
   let title = titles.at(-1);
   for (const one of titles) {
@@ -114,6 +111,14 @@ async function planSlide(
     ...(prompt ? { prompt } : {}),
     headHeight: (title?.height ?? 0) + (prompt ? ABOVE_PROMPT + prompt.height : 0),
   };
+}
+
+/** The question below a title that is another sentence: on one line if it can be, never under 36 pixels. */
+function setPrompt({ title, stage }: Slide, easel: Easel): SetWords | undefined {
+  if (!('question' in stage) || says(title, stage.question.prompt)) return undefined;
+  const { prompt } = stage.question;
+  const sizes = easel.types.text.map((type) => easel.set(prompt, type, STAGE_WIDTH, { balance: true }));
+  return sizes.find(({ lines }) => lines.length === 1) ?? sizes[0];
 }
 
 function says(title: readonly Inline[], prompt: readonly Inline[]): boolean {
