@@ -2,8 +2,16 @@ import type { Adult } from './adult.js';
 import { LOWEST_BMI } from './body-mass-index.js';
 import type { Range } from './quantity.js';
 import { ok, type Result, refuse } from './result.js';
+import { KJ_PER_KCAL, unitRatio } from './units.js';
 import { WEIGHT_MODEL } from './weight-constants.js';
-import { type CoursePace, judgeCourses, NEVER_DRAWN_KG, screen } from './weight-guards.js';
+import {
+  type CoursePace,
+  GUIDELINE_FLOOR,
+  intakeFlag,
+  judgeCourses,
+  NEVER_DRAWN_KG,
+  screen,
+} from './weight-guards.js';
 import { type IntakeStep, type WeightCourse, weightChangeOn, weightCourse } from './weight-model.js';
 import { type RuleOfThumb, ruleOfThumb } from './weight-rules.js';
 import { FROM_LESSON, input, type Working } from './working.js';
@@ -47,10 +55,11 @@ export function dayOfMonth(month: number): number {
 
 /**
  * What one change of intake (or several, in steps) does to an invented adult: the dynamic model run over activity 1.4
- * and 1.8, fat 5 points less and more than the regression, and 80 and 100 percent of the change kept to. The spread is
- * the band; a single line would promise too much. Refuses everything that content on weight refuses (`screen`),
- * changes above zero, more than 36 months, and a course that loses 1.5 kg in any week. It stops before any of its courses goes
- * below a body mass index of 18.5. `unit` is what the readers count in; it decides between 2 lb and 1 kg a week.
+ * and 1.8, fat 5 points less and more than the regression, and 80 and 100 percent of the change kept to. The
+ * spread is the band; a single line would promise too much. Refuses everything that content on weight
+ * refuses (`screen`), changes above zero, more than 36 months, an intake below the guideline's range (1200 kcal
+ * women, 1500 kcal men) and a course that loses 1.5 kg in any week. It stops before any of its courses goes below a
+ * body mass index of 18.5. `unit` is what the readers count in; it decides between 2 lb and 1 kg a week.
  * Source: Hall KD et al. Lancet 2011;378:826-837 for the model; the ranges are ours.
  */
 export function weightBand(
@@ -75,6 +84,16 @@ export function weightBand(
     }));
     const course = weightCourse({ adult, activity, fatPoints }, keptSteps, dayOfMonth(months));
     if (!course.ok) return course;
+    const { baseline } = course.value;
+    const lowest =
+      baseline.intakeKj +
+      Math.min(0, ...keptSteps.map(({ change }) => change.value * unitRatio(change.unit, 'kJ')));
+    if (intakeFlag(adult.sex, lowest / KJ_PER_KCAL) !== 'ok') {
+      return refuse(
+        `The change would leave the example less than ${GUIDELINE_FLOOR[adult.sex]} kcal a day, below the guideline's range.`,
+        'Make the change smaller, or choose another invented example.',
+      );
+    }
     courses.push({ corner, course: course.value });
   }
   const all = courses.map(({ course }) => course);

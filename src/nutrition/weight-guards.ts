@@ -1,4 +1,4 @@
-import { type Adult, type Circumstance, heightInCm, type Sex, weightInKg } from './adult.js';
+import { type Adult, heightInCm, type Sex, weightInKg } from './adult.js';
 import { bmiOf, LOWEST_BMI, reaches } from './body-mass-index.js';
 import type { Amount, MassUnit } from './quantity.js';
 import type { Measured } from './reckoned.js';
@@ -7,8 +7,10 @@ import { unitRatio } from './units.js';
 import { VERY_LOW_KCAL, type WeightCourse } from './weight-model.js';
 import { FROM_LESSON, input, type Working } from './working.js';
 
-/** Who gets no energy target and no weight forecast, with the word that a message uses. From memory, practice. */
 const NEEDS_A_CLINICIAN = 'Refer to a clinician; use the weight-free sheet.';
+
+/** Nobody younger gets content on weight: the energy equations begin here (18 elsewhere). */
+export const YOUNGEST_FOR_WEIGHT = 19;
 
 /**
  * Why content on weight must turn an example away or refer it: an age under 19 (the energy equations' limit; 18
@@ -19,13 +21,12 @@ const NEEDS_A_CLINICIAN = 'Refer to a clinician; use the weight-free sheet.';
 export function turnAways(adult: Omit<Adult, 'sex'>, goal?: Measured<MassUnit>): readonly string[] {
   const reasons: string[] = [];
   if (adult.age === null) reasons.push('the age is not known');
-  else if (!(adult.age >= YOUNGEST)) reasons.push(`an age under ${YOUNGEST}`);
-  reasons.push(...(adult.circumstances ?? []).map((one: Circumstance) => one));
+  else if (!(adult.age >= YOUNGEST_FOR_WEIGHT)) reasons.push(`an age under ${YOUNGEST_FOR_WEIGHT}`);
+  reasons.push(...(adult.circumstances ?? []));
   reasons.push(...belowLowest(adult, adult.weight, ''));
   if (goal !== undefined) reasons.push(...belowLowest(adult, goal, ' at the goal'));
   return reasons;
 }
-const YOUNGEST = 19;
 
 /** Passes when nothing speaks against content on weight; otherwise refuses with every reason. */
 export function screen(adult: Omit<Adult, 'sex'>, goal?: Measured<MassUnit>): Result<'may be shown'> {
@@ -74,7 +75,7 @@ export const MOST_A_WEEK = { lb: 2, kg: 1, percent: 1 } as const;
 export function paceFlag(perWeek: Amount<'lb' | 'kg'>): PaceFlag {
   const kg = perWeek.value * unitRatio(perWeek.unit, 'kg');
   if (kg >= NEVER_DRAWN_KG) return 'never drawn';
-  return perWeek.value > MOST_A_WEEK[perWeek.unit] ? 'too fast' : 'ok';
+  return perWeek.value <= MOST_A_WEEK[perWeek.unit] ? 'ok' : 'too fast';
 }
 
 /** How fast a course goes, losses above zero. */

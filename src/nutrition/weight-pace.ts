@@ -3,7 +3,7 @@ import { known } from './arithmetic.js';
 import type { Amount, MassUnit } from './quantity.js';
 import { ok, type Result, refuse } from './result.js';
 import { unitRatio } from './units.js';
-import { screen } from './weight-guards.js';
+import { screen, YOUNGEST_FOR_WEIGHT } from './weight-guards.js';
 import { FROM_LESSON, input, type Worked } from './working.js';
 
 /**
@@ -17,8 +17,8 @@ export const EASED_PACE = {
 } as const;
 const PRACTICE = 'common practice';
 
-/** The invented adult of a pace table; it may have no sex. */
-export type PaceExample = Omit<Adult, 'sex'>;
+/** The invented adult of a pace table; it may have no sex, and `adult` in place of an age. */
+export type PaceExample = Omit<Adult, 'sex' | 'age'> & { readonly age: number | 'adult' | null };
 
 export interface PaceWeek {
   /** Weeks gone by; 0 is the start. */
@@ -75,7 +75,7 @@ export function easedPace(
   const total = toLose.value * unitRatio(toLose.unit, 'lb');
   const apart = every.value * unitRatio(every.unit, 'lb');
   const start = Number(example.weight.value) * unitRatio(example.weight.unit, 'lb');
-  if (!(total > 0 && apart > 0 && Number.isFinite(total) && apart >= LEAST_APART)) {
+  if (!(total > 0 && Number.isFinite(total) && apart >= LEAST_APART)) {
     return refuse(
       `A loss of ${toLose.value} ${toLose.unit} with milestones ${every.value} ${every.unit} apart cannot be paced.`,
       'Write both above zero, with milestones 1 lb or more apart.',
@@ -84,7 +84,8 @@ export function easedPace(
   const goal = example.weight.value === null ? null : start - total;
   if (goal !== null && goal <= 0)
     return refuse('The loss is as much as the example weighs.', 'Check the amount and its unit.');
-  const may = screen(example, { value: goal, unit: 'lb' });
+  const age = example.age === 'adult' ? YOUNGEST_FOR_WEIGHT : example.age;
+  const may = screen({ ...example, age }, { value: goal, unit: 'lb' });
   if (!may.ok) return may;
   const weeks: PaceWeek[] = [];
   let left = total;
