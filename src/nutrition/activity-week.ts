@@ -70,11 +70,9 @@ export function activityWeek(moves: readonly Move[], group: ActivityGroup): Resu
     if (!checked.ok) return checked;
   }
   const of = (kind: MoveKind) => moves.filter((move) => move.kind === kind).map(({ minutes }) => minutes);
-  const aerobic = aerobicWeek(of('moderate'), of('vigorous'));
-  if (!aerobic.ok) return aerobic;
   const days = new Set(moves.filter(({ kind }) => kind === 'strength').map(({ day }) => day));
   return ok({
-    ...aerobic.value,
+    ...inEquivalents(of('moderate'), of('vigorous')),
     strengthDays: days.size,
     meetsStrength: days.size >= WEEK_GOAL.strengthDays,
     meetsBalance: group === 'older adult' ? moves.some(({ kind }) => kind === 'balance') : null,
@@ -92,15 +90,23 @@ export function aerobicWeek(
   vigorous: readonly (number | null)[],
 ): Result<AerobicWeek> {
   const all = addMinutes([...moderate, ...vigorous], DAYS_A_WEEK);
-  if (!all.ok) return all;
-  const nothing = all.value === null;
+  return all.ok ? ok(inEquivalents(moderate, vigorous)) : all;
+}
+
+/** The same for minutes that were checked. */
+function inEquivalents(
+  moderate: readonly (number | null)[],
+  vigorous: readonly (number | null)[],
+): AerobicWeek {
+  const parts = [...moderate, ...vigorous];
+  const nothing = parts.length > 0 && parts.every((one) => one === null);
   const medium = sumOf(moderate);
   const hard = sumOf(vigorous);
   const value = nothing ? null : medium + WEEK_GOAL.vigorousCounts * hard;
-  const atLeast = value !== null && [...moderate, ...vigorous].includes(null);
+  const atLeast = value !== null && parts.includes(null);
   const enough = value !== null && value >= WEEK_GOAL.moderate.from;
   const known = value !== null && !atLeast;
-  return ok({
+  return {
     equivalent: {
       value,
       unit: 'min',
@@ -116,7 +122,7 @@ export function aerobicWeek(
     atLeast,
     meetsAerobic: enough ? 'yes' : known ? 'no' : 'not known',
     missing: enough ? 0 : known ? WEEK_GOAL.moderate.from - value : null,
-  });
+  };
 }
 
 /**
@@ -142,8 +148,8 @@ export function childWeek(
 const DAYS_A_WEEK = 7;
 const MINUTES_A_DAY = 1440;
 
-/** The sum of known minutes; `null` when there are parts and none is known. Refuses what fits in no such time. */
-function addMinutes(minutes: readonly (number | null)[], days: number): Result<number | null> {
+/** The sum of the known minutes. Refuses minutes below zero and what does not fit into so many days. */
+function addMinutes(minutes: readonly (number | null)[], days: number): Result<number> {
   const there = minutes.filter((one) => one !== null);
   const below = there.find((one) => !(one >= 0));
   if (below !== undefined) return refuse(`${below} is no number of minutes.`, 'Write minutes, 0 or more.');
@@ -154,7 +160,7 @@ function addMinutes(minutes: readonly (number | null)[], days: number): Result<n
       'Check that the numbers are minutes.',
     );
   }
-  return ok(there.length === 0 && minutes.length > 0 ? null : total);
+  return ok(total);
 }
 
 /** In ascending order, so that the order of the rows makes no difference to the last binary digit. */

@@ -1,4 +1,4 @@
-import { type Adult, type Ages, readAdult, type Sex } from './adult.js';
+import { type Adult, type AdultFigures, type Ages, readAdult, type Sex } from './adult.js';
 import { type EnergyEstimate, type EnergyRow, fromRow } from './energy-equation.js';
 import { ok, type Result } from './result.js';
 
@@ -38,15 +38,19 @@ export const MIFFLIN_AGES: Ages = {
  */
 export function restingEnergy(adult: Adult, form: MifflinForm): Result<EnergyEstimate> {
   const read = readAdult(adult, MIFFLIN_AGES);
-  if (!read.ok) return read;
-  return ok({
-    ...fromRow(MIFFLIN_ROWS[form][adult.sex], read.value),
+  return read.ok ? ok(restingEnergyOf(read.value, adult.sex, form)) : read;
+}
+
+/** The same for an adult who was read with `MIFFLIN_AGES`. */
+export function restingEnergyOf(figures: AdultFigures, sex: Sex, form: MifflinForm): EnergyEstimate {
+  return {
+    ...fromRow(MIFFLIN_ROWS[form][sex], figures),
     equation: `Mifflin-St Jeor 1990, ${form} form`,
     cautions: [
       'Within about 10 percent for most people; for one person it can be further off.',
       'Older adults and minority groups were few among its people; not for acute illness.',
     ],
-  });
+  };
 }
 
 function mifflin(constant: number, perKg: number, perYear: number): EnergyRow {

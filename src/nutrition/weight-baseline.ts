@@ -2,7 +2,7 @@ import { type Adult, type AdultFigures, readAdult, type Sex } from './adult.js';
 import { known } from './arithmetic.js';
 import { bmiOf, LOWEST_BMI, reaches } from './body-mass-index.js';
 import type { Reckoned } from './reckoned.js';
-import { MIFFLIN_AGES, restingEnergy } from './resting-energy.js';
+import { MIFFLIN_AGES, restingEnergyOf } from './resting-energy.js';
 import { ok, type Result, refuse } from './result.js';
 import { KJ_PER_KCAL } from './units.js';
 import {
@@ -60,10 +60,9 @@ export function weightBaseline(example: WeightExample): Result<WeightBaseline> {
   const { adult, activity, carbohydrate = 0.5, fatPoints = 0 } = example;
   const read = readAdult(adult, MIFFLIN_AGES);
   if (!read.ok) return read;
-  const resting = restingEnergy(adult, 'regression');
-  if (!resting.ok) return resting;
+  const resting = restingEnergyOf(read.value, adult.sex, 'regression');
   const { age, height, weight } = read.value;
-  const burned = resting.value.quantity.value;
+  const burned = resting.quantity.value;
   if (age.value === null || height.value === null || weight.value === null || burned === null)
     return refuse(
       'The weight model needs age, height and weight.',
@@ -107,7 +106,7 @@ export function weightBaseline(example: WeightExample): Result<WeightBaseline> {
         ],
       },
       'resting',
-      resting.value.working,
+      resting.working,
     ),
     estimated: true,
   };
