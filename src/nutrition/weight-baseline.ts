@@ -30,7 +30,7 @@ export interface WeightExample {
 /** The body at the start and the numbers that stay with it. */
 export interface WeightBaseline {
   readonly figures: AdultFigures;
-  /** Meters and kg as plain numbers, for the equations. */
+  /** Height in cm and weight in kg as plain numbers, for the equations. */
   readonly heightCm: number;
   readonly weight: number;
   /** kg of fat, of extracellular fluid, and of lean tissue without fluid, glycogen and the water with it. */
