@@ -20,6 +20,12 @@ describe('cautions', () => {
     expect(parts.map((part) => part.length)).toEqual([4, 4]);
   });
 
+  it('are at most five to a slide, however short they are', () => {
+    const short = Array.from({ length: 12 }, (_, i) => caution(`c${i}`, 'Stop', 'Hot!', 'Wait.'));
+    expect(fits.cautions(short, SHELF).map((part) => part.length)).toEqual([4, 4, 4]);
+    expect(fits.cautions(short.slice(0, 5), SHELF).map((part) => part.length)).toEqual([5]);
+  });
+
   it('are none where there are none', () => {
     expect(fits.cautions([], SHELF)).toEqual([]);
   });

@@ -18,7 +18,7 @@ import {
   sources,
   words,
 } from './decks.js';
-import { faults, type Laid, layOut, marksOf, shapesOn, shelfOf, wordsOn } from './look.js';
+import { faults, type Laid, layOut, marksOf, shapesOn, shelfOf, sizesOn, wordsOn } from './look.js';
 
 const one = (title: string, stage: Stage, more: Partial<Slide> = {}) =>
   layOut(deck([slide(1, title, stage, more)]));
@@ -194,6 +194,28 @@ describe('a question', () => {
     expectNoSmudge(laid);
   });
 
+  it('sets its options at 32 pixels before they would be too high', async () => {
+    const options = PINTO.map((option) => ({
+      ...option,
+      words: 'Pinto beans from a can, drained, rinsed twice and heated',
+    }));
+    const title = 'Half a cup of pinto beans. Which has the least sodium?';
+    const size = async (lines: number) => {
+      const shelf = words(
+        'Brands differ. Check your own can. Numbers here are close, not exact. '
+          .repeat(lines)
+          .slice(0, 60 * lines),
+      );
+      const { codes, pages } = await one(title, asking(title, options)[0], { shelf });
+      const runs = sizesOn(marksOf(pages.pages[0])).filter(({ text }) => text.startsWith('Pinto'));
+      return [runs[0]?.size, codes.includes('slides/too-long')];
+    };
+    expect([await size(2), await size(4)]).toEqual([
+      [expect.closeTo(36), false],
+      [expect.closeTo(32), false],
+    ]);
+  });
+
   it('stands below a title that is another sentence', async () => {
     const laid = await one(
       'Hold up your fingers',
@@ -210,7 +232,7 @@ describe('an activity', () => {
   it.each([1, 5, 10, 11, 20, 21, 45, 60])(
     'of %d minutes has a brick for each, clear of its head',
     async (minutes) => {
-      const laid = await one('Read two cans from the table', activity(minutes, three));
+      const laid = await one('Read both of the cans', activity(minutes, three));
       expect(laid.codes).toEqual([]);
       expect(faults(laid.pages)).toEqual([]);
       const page = laid.pages.pages[0];

@@ -117,7 +117,8 @@ export interface Shape {
 export function shapesOn(marks: readonly Mark[], at = { scale: PIXELS, x: 0, y: 0 }): Shape[] {
   return marks.flatMap((mark): Shape[] => {
     if (mark.kind === 'group') {
-      const [a = 1, , , , e = 0, f = 0] = mark.at ?? [];
+      const [a, b, , , e, f] = mark.at ?? [1, 0, 0, 1, 0, 0];
+      if (b !== 0) return [];
       return shapesOn(mark.marks, { scale: at.scale * a, x: at.x + e * at.scale, y: at.y + f * at.scale });
     }
     if (mark.kind !== 'shape') return [];
@@ -137,21 +138,45 @@ export function shapesOn(marks: readonly Mark[], at = { scale: PIXELS, x: 0, y: 
   });
 }
 
-/** What is wrong with where words stand: outside stage and shelf, across the shelf's edge, or on other words. */
+type Box = Pick<Shape, 'left' | 'top' | 'right' | 'bottom'>;
+
+const meet = (a: Box, b: Box) =>
+  Math.min(a.right, b.right) - Math.max(a.left, b.left) > 0.5 &&
+  Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 0.5;
+
+/** Boxes around the pictures that stand on the shelf: drawings in the background. */
+export function picturesOn(page: Page | undefined): Box[] {
+  const drawn = (page?.items ?? []).flatMap((item) => (item.kind === 'artifact' ? item.marks : []));
+  return drawn
+    .flatMap((mark) => (mark.kind === 'group' ? mark.marks : []))
+    .filter((mark) => mark.kind === 'group')
+    .map((mark) => {
+      const shapes = shapesOn([{ kind: 'group', at: [0.75, 0, 0, 0.75, 0, 0], marks: [mark] }]);
+      return {
+        left: Math.min(...shapes.map(({ left }) => left)),
+        top: Math.min(...shapes.map(({ top }) => top)),
+        right: Math.max(...shapes.map(({ right }) => right)),
+        bottom: Math.max(...shapes.map(({ bottom }) => bottom)),
+      };
+    });
+}
+
+/**
+ * What is wrong with where words stand: outside stage and shelf, across the shelf's edge, on other words
+ * or on a picture.
+ */
 export function smudges(page: Page | undefined): string[] {
   const lines = wordsOn(page);
   const shelf = shelfOf(page);
   const found: string[] = [];
+  const pictures = picturesOn(page);
   for (const [index, a] of lines.entries()) {
     // A letter may lean out of its line (a large j by 5 pixels); a draft's tab stands above the stage.
     if (a.left < 48 || a.right > 1232 || a.top < 0 || a.bottom > 720)
       found.push(`“${a.text}” stands outside.`);
     if (a.top < shelf && a.bottom > shelf + 1) found.push(`“${a.text}” stands on the shelf's edge.`);
-    for (const b of lines.slice(index + 1)) {
-      const across = Math.min(a.right, b.right) - Math.max(a.left, b.left);
-      const down = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
-      if (across > 0.5 && down > 0.5) found.push(`“${a.text}” stands on “${b.text}”.`);
-    }
+    for (const b of lines.slice(index + 1)) if (meet(a, b)) found.push(`“${a.text}” stands on “${b.text}”.`);
+    if (pictures.some((picture) => meet(a, picture))) found.push(`“${a.text}” stands on a picture.`);
   }
   return found;
 }
