@@ -51,7 +51,7 @@ export function cookedPer100g<U extends Unit>(
       formula: 'raw * retention / 100 / yield',
       inputs: [
         input('raw', raw.value, `${raw.unit} per 100 g raw`, rawSource),
-        input('retention', percent, 'percent', retention.source, retention.method),
+        input('retention', percent, 'percent kept', retention.source, retention.method),
         input('yield', cooking.factor, 'g cooked per g raw', cooking.source),
       ],
     },
