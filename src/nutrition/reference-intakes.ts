@@ -170,16 +170,24 @@ export interface MeatlessIntake {
   readonly working: Working;
 }
 
-/** The allowance of iron or zinc for somebody who eats no meat: allowance × factor. Refuses where none is set. */
+/**
+ * The allowance of iron or zinc for somebody who eats no meat: allowance × factor. Refuses the first half year, which
+ * has an adequate intake and no allowance.
+ */
 export function meatlessIntake(
   nutrient: keyof typeof MEATLESS_FACTORS,
   stage: LifeStage,
 ): Result<MeatlessIntake> {
-  const intake = referenceIntake(nutrient, stage);
-  if (!intake.ok) return intake;
+  const intake = cell(nutrient, stage, 'allowance');
+  if (intake === null) {
+    return refuse(
+      `No allowance of ${nutrient} is set for ${stage}.`,
+      'Say that none is set; it is not zero.',
+    );
+  }
   const { factor, upTo } = MEATLESS_FACTORS[nutrient];
   const { unit } = INTAKES[nutrient];
-  const { value, source } = intake.value;
+  const { value, source } = intake;
   return ok({
     value: value * factor,
     unit,
