@@ -311,4 +311,10 @@ describe('allowances without meat', () => {
       upTo: true,
     });
   });
+
+  it('are refused in the first half year, which has no allowance', () => {
+    expect(refusalOf(meatlessIntake('iron', 'infants 0 to 6 months')).reason).toBe(
+      'No allowance of iron is set for infants 0 to 6 months.',
+    );
+  });
 });
