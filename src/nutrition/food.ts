@@ -110,8 +110,7 @@ export interface Food {
   readonly form: string;
   readonly plate: readonly PlateKind[];
   readonly measures: readonly Measure[];
-  /** Grams in one usual portion, with words for it, such as `1/2 cup`. */
-  readonly usual: { readonly words: string; readonly grams: number };
+  readonly usual: UsualPortion;
   readonly contains: Readonly<Record<Content, Contains>>;
   /** Picture name under assets/pictures; each has a color and a one-ink drawing. */
   readonly picture: string;
@@ -121,6 +120,14 @@ export interface Food {
   readonly per100g: Readonly<Record<NutrientName, number | null>>;
   /** Where the nutrients come from. */
   readonly record: FoodSource;
+}
+
+/** Grams in one usual portion, with words for it, such as `1/2 cup`. */
+export interface UsualPortion {
+  readonly words: string;
+  readonly grams: number;
+  /** True when the weight of its measure was estimated and not published. */
+  readonly estimated?: true;
 }
 
 /** The record behind a food's nutrients. */

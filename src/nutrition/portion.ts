@@ -64,13 +64,8 @@ export function gramsOf(
 
 /** The food's usual portion, which a row without an amount takes. */
 export function usualPortion(food: Weighable): Portion {
-  const { grams, words } = food.usual;
-  return portion(
-    words,
-    null,
-    [input('grams', amountOf(grams, 'g').value, 'g', FOOD_TABLE, `usual portion, ${words}`)],
-    false,
-  );
+  const { words, estimated = false } = food.usual;
+  return portion(words, null, [usualWeight(food, 'grams')], estimated);
 }
 
 /** The grams of a row: of its amount, or of the usual portion when it has none. */
@@ -149,9 +144,8 @@ function byMeasure(amount: WrittenAmount, food: Weighable, kitchen: Kitchen): Re
     return refuse(`${food.name}: "${amount.measure}" can be ${inWords(names)}.`, 'Write which one.', names);
   }
   if (amount.measure === 'serving' || amount.measure === 'portion') {
-    const { grams, words: usual } = food.usual;
-    const each = input('grams_each', amountOf(grams, 'g').value, 'g', FOOD_TABLE, `usual portion, ${usual}`);
-    return ok(portion(words, null, [count, each], false));
+    const { estimated = false } = food.usual;
+    return ok(portion(words, null, [count, usualWeight(food, 'grams_each')], estimated));
   }
   if (amount.size !== null && isPackage(amount.measure)) {
     return fromPackage(amount, amount.size, food, kitchen, count);
@@ -228,6 +222,12 @@ function eachOf(measure: Measure): Factor {
   const notes = measure.note === undefined ? marked : [...marked, measure.note];
   const note = notes.length === 0 ? undefined : notes.join(': ');
   return input('grams_each', measure.grams, `g per ${measure.name}`, measure.source, note);
+}
+
+function usualWeight(food: Weighable, name: string): Factor {
+  const { grams, words, estimated } = food.usual;
+  const note = `${estimated ? 'estimated: ' : ''}usual portion, ${words}`;
+  return input(name, amountOf(grams, 'g').value, 'g', FOOD_TABLE, note);
 }
 
 function lacks(amount: WrittenAmount, food: Weighable): Refusal {

@@ -1,5 +1,12 @@
 import type { Place, Report } from '../diagnostics/index.js';
-import { CONTENTS, type Contains, type Content, type FoodState, type PlateKind } from '../nutrition/index.js';
+import {
+  CONTENTS,
+  type Contains,
+  type Content,
+  type FoodState,
+  type PlateKind,
+  type UsualPortion,
+} from '../nutrition/index.js';
 import { problem } from './codes.js';
 import { fiveDigits } from './release.js';
 import { type Cell, partsOf, readTable, type TableRow } from './table.js';
@@ -27,7 +34,7 @@ export interface EverydayRow {
   readonly state: FoodState;
   readonly plate: readonly PlateKind[];
   readonly measures: readonly WrittenMeasure[];
-  readonly usual: { readonly words: string; readonly grams: number };
+  readonly usual: UsualPortion;
   readonly contains: Readonly<Record<Content, Contains>>;
   /** True if the food is nothing but itself, so that no sugar was added. */
   readonly single: boolean;
@@ -178,18 +185,18 @@ function origin(weight: string | undefined, source: string, note: string): Writt
 }
 
 /** `1/2 cup`, `2 slices`, `3 oz`: a count and one of the food's measures, ounces or grams. */
-function readUsual(
-  cell: Cell,
-  measures: readonly WrittenMeasure[],
-  wrong: Wrong,
-): { readonly words: string; readonly grams: number } | undefined {
+function readUsual(cell: Cell, measures: readonly WrittenMeasure[], wrong: Wrong): UsualPortion | undefined {
   const [, whole = '0', top = '0', bottom = '1', plain = '0', name = ''] =
     /^(?:(?:(\d+) )?(\d+)\/(\d+)|(\d+(?:\.\d+)?)) (.+)$/.exec(cell.text) ?? [];
   const count = Number(whole) + Number(top) / Number(bottom) + Number(plain);
   const one = measures.find((measure) => measure.name === name || `${measure.name}s` === name);
   const grams = name === 'oz' ? GRAMS_PER_OUNCE : name === 'g' ? 1 : one?.grams;
   if (grams !== undefined && count > 0 && Number.isFinite(count))
-    return { words: cell.text, grams: count * grams };
+    return {
+      words: cell.text,
+      grams: count * grams,
+      ...(one?.from.kind === 'estimated' && { estimated: true as const }),
+    };
   wrong(
     cell,
     `"${cell.text}" is no usual portion in one of the food's measures.`,

@@ -230,6 +230,15 @@ describe('a row without an amount', () => {
     expect(valueIn(portionOf(amountIn('1 cup'), PINTO.boiled)).grams.value).toBe(171);
   });
 
+  it('is estimated where its measure was, also as servings', () => {
+    const guessed = food({ usual: { words: '1/2 cup', grams: 84.5, estimated: true } });
+    for (const portion of [usualPortion(guessed), valueIn(weigh('2 servings', guessed))]) {
+      expect(portion.estimated).toBe(true);
+      expect(portion.working.inputs.at(-1)?.note).toBe('estimated: usual portion, 1/2 cup');
+    }
+    expect(usualPortion(food()).estimated).toBe(false);
+  });
+
   it('throws when the table gives the usual portion no weight', () => {
     expect(() => usualPortion(food({ usual: { words: 'some', grams: Number.NaN } }))).toThrow('no amount');
   });
