@@ -1,5 +1,6 @@
 import { createReport } from '../diagnostics/index.js';
 import { type Block, numbersIn, type ShownNumber, type Stage } from '../document/index.js';
+import type { Level } from '../reading/index.js';
 import { isSource, sourceWords } from '../records/index.js';
 import { deckFor } from './deck-for.js';
 import { HANDOUT_LEVELS } from './settings.js';
@@ -43,14 +44,18 @@ async function placesOf(
   id: string,
 ): Promise<string[]> {
   const quiet = createReport();
+  const shows = (kind: 'handout' | 'worksheet' | 'key' | 'staff', level: Level) => {
+    const sheet = makeSheet(desk, kind, level, false, quiet);
+    return numbersIn([{ kind: 'paragraph', inlines: sheet.message }, ...sheet.blocks]).includes(id);
+  };
   const sheets = HANDOUT_LEVELS.flatMap((level) =>
-    (['handout', 'worksheet', 'key'] as const).flatMap((kind) => {
-      const sheet = makeSheet(desk, kind, level, false, quiet);
-      return numbersIn([{ kind: 'paragraph', inlines: sheet.message }, ...sheet.blocks]).includes(id)
-        ? [`${kind}, ${level}`]
-        : [];
-    }),
+    (['handout', 'worksheet', 'key'] as const)
+      .filter((kind) => shows(kind, level))
+      .map((kind) => `${kind}, ${level}`),
   );
+  const { parts } = desk.computed.lesson;
+  const hasStaff = parts.some((part) => part.kind === 'holder' && part.name === 'staff');
+  if (hasStaff && shows('staff', 'staff')) sheets.push("leader's page");
   const deck = await deckFor(desk, drawers, false, quiet);
   const slides = deck.slides.flatMap(({ number, title, shelf, stage, say }) => {
     const words: Block = { kind: 'paragraph', inlines: [...title, ...shelf] };

@@ -34,6 +34,12 @@ Rinse beans from a can.
 - canned, drained
 - canned, drained and rinsed
 :::
+
+::::staff
+## Before the talk
+
+One cup has :n[sodium]{of=pinto row="canned, drained and rinsed"} of sodium.
+::::
 `;
 
 const LINES = `site: our-hall
@@ -114,6 +120,7 @@ describe('the command line', () => {
       'per100',
       '2015-09',
       'handout, plain',
+      "leader's page",
       'Standard Reference',
     ])
       expect(out).toContain(words);
