@@ -69,6 +69,15 @@ function lineOf(block: Block): string[] {
     case 'figure-caution':
     case 'why':
       return [`${block.kind}: ${plain(block.inlines)}`];
+    case 'list':
+      return block.items.flatMap((item) => item.flatMap(lineOf).map((line) => `- ${line}`));
+    case 'table':
+      return [
+        ...(block.caption ? [`caption: ${block.caption}`] : []),
+        ...[block.head, ...block.rows].map(
+          (row) => `| ${row.map((cell) => plain(cell.inlines)).join(' | ')} |`,
+        ),
+      ];
     default:
       return [block.kind];
   }

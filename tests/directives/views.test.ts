@@ -5,7 +5,7 @@ import { numbersIn } from '../../src/document/index.js';
 import type { Level } from '../../src/reading/index.js';
 import { AUDIENCES, computeParts, viewOf } from './desk.js';
 import { part } from './parts.js';
-import { blocksOf, figuresOf, numbersAnywhere, stringsIn } from './strings.js';
+import { blocksOf, figuresOf, numbersAnywhere, outline, stringsIn } from './strings.js';
 
 const SIX = 'sodium; fiber; protein; potassium; iron; folate';
 const PARTS = {
@@ -212,5 +212,27 @@ describe('levels', () => {
         expect(words, `${where} ${level}`).toContain(basis?.value ?? 'no basis');
       }
     }
+  });
+});
+
+describe('an outline', () => {
+  it('holds what stands in tables and lists', () => {
+    const cell = (text: string) => ({ inlines: [{ text }] });
+    const blocks: View['blocks'] = [
+      {
+        kind: 'table',
+        caption: 'Portions',
+        head: [cell('Food'), cell('Portion')],
+        rows: [[cell('oats'), cell('1/2 cup')]],
+        rowHeads: true,
+      },
+      { kind: 'list', ordered: false, items: [[{ kind: 'paragraph', inlines: [{ text: 'rinse' }] }]] },
+    ];
+    expect(outline({ blocks })).toEqual([
+      'caption: Portions',
+      '| Food | Portion |',
+      '| oats | 1/2 cup |',
+      '- paragraph: rinse',
+    ]);
   });
 });
