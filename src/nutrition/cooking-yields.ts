@@ -104,5 +104,8 @@ function readRow(line: string): YieldRow {
 }
 
 function wordsIn(text: string): string[] {
-  return text.toLowerCase().match(/[\p{L}\p{N}/]+/gu) ?? [];
+  return text
+    .toLowerCase()
+    .split(/[^\p{L}\p{N}/]+/u)
+    .filter((word) => word !== '');
 }

@@ -102,7 +102,7 @@ export function costLadder(costs: readonly Cost[], shelfLife = PRICE_SHELF_LIFE)
     return refuse('The prices are in two currencies.', 'Take prices of one place.');
   }
   const days = costs.map(({ dated }) => dated).sort();
-  const apart = daysBetween(days[0] ?? '', days.at(-1) ?? '');
+  const apart = daysBetween(String(days[0]), String(days.at(-1)));
   if (!apart.ok) return apart;
   if (apart.value > shelfLife) {
     return refuse(

@@ -8,12 +8,19 @@ const LEAFY = words(
 );
 /** Foods on the starchy side of a plate that count as vegetables in the patterns. */
 const STARCHY_VEGETABLES = words(
-  'cassava; corn; parsnips; peas; plantain; potato; potatoes; taro; yam; yams; yuca; breadfruit; malanga',
+  'fries; cassava; corn; parsnips; peas; plantain; potato; potatoes; taro; yam; yams; yuca; breadfruit; malanga; yautia',
 );
-const CORN_GRAIN = words('cornmeal; grits; hominy; masa; popcorn; tortilla; tortillas; chips; fries');
+const CORN_GRAIN = words(
+  'cornmeal; grits; hominy; masa; popcorn; tortilla; tortillas; chips; cornstarch; arepa; flakes',
+);
 const DRIED_FRUIT = words('dates; figs; prunes; raisins; currants');
-const BREADS = ['bread', 'tortilla', 'tortillas', 'bun', 'roll', 'pita'] as const;
-const NOT_COUNTED = words('soup; stew; pizza; pie; cake; cookie; salad; casserole; sandwich; broth');
+const BREADS = words(
+  'bread; tortilla; tortillas; bun; roll; pita; bagel; muffin; naan; chapati; roti; paratha; cracker; crackers; matzo; ' +
+    'waffle; pancake; arepa; chips; shells',
+);
+const NOT_COUNTED = words(
+  'soup; stew; pizza; pie; cake; cookie; salad; casserole; sandwich; broth; tamale; pupusa; cakes; nectar; puffed; cornstarch; pearls; chestnuts',
+);
 
 /**
  * What a food counts as in equivalents, by its plate kind, state and the words of its name. Refused, with the reason,
@@ -29,8 +36,10 @@ export function equivalentKindOf(
   const no = (reason: string) =>
     refuse(`${food.name} ${reason}.`, 'Leave it out of the count, or name what it counts as.');
   if (food.state === 'canned, with liquid') return no('is weighed with its liquid, which is not eaten');
-  if (has(NOT_COUNTED)) return no('is a mixed dish');
-  const juice = says('juice');
+  if (has(NOT_COUNTED))
+    return no('is a mixed dish, or has an equivalent of its own that is not in this table');
+  if (says('lotus') && says('seeds')) return no('is a seed that counts as no grain');
+  const juice = says('juice') && !says('cocktail');
   switch (food.plate[0]) {
     case 'vegetable':
       if (juice) return ok('vegetable juice');
@@ -58,11 +67,13 @@ type Says = (word: string) => boolean;
 type No = (reason: string) => Result<never>;
 
 function dairyKind(food: Pick<Food, 'contains'>, says: Says, no: No): Result<EquivalentKind> {
-  if (says('cottage')) return no('has an equivalent of its own, which is not in this table');
+  if (says('cottage') || says('ricotta'))
+    return no('has an equivalent of its own, which is not in this table');
   if (says('cheese') || says('queso'))
     return ok(says('processed') || says('american') ? 'processed cheese' : 'natural cheese');
   if (food.contains.milk === 'yes' || says('soy')) {
-    if (says('evaporated') || says('condensed') || says('powder')) return no('is milk with water taken out');
+    if (says('evaporated') || says('condensed') || says('powder') || says('dry'))
+      return no('is milk with water taken out');
     return ok('milk, yogurt or fortified soy drink');
   }
   return no('is no dairy and no fortified soy drink');
@@ -70,7 +81,8 @@ function dairyKind(food: Pick<Food, 'contains'>, says: Says, no: No): Result<Equ
 
 function grainKind(food: Pick<Food, 'state'>, says: Says): Result<EquivalentKind> {
   if (says('flakes') || says('popcorn')) return ok('cereal flakes');
-  if (BREADS.some(says)) return ok('bread');
+  if ([...BREADS].some(says)) return ok('bread');
+  if (food.state === 'cooked') return ok('cooked grain');
   return ok(food.state === 'dry' || says('bran') || says('flour') ? 'dry grain' : 'cooked grain');
 }
 
@@ -84,7 +96,9 @@ function proteinKind(
     return state === 'dry' || state === 'raw' ? no('is not cooked') : ok('cooked beans');
   }
   if (says('tofu') || says('tempeh')) return ok('tofu');
-  if (contains.egg === 'yes') return ok('egg');
+  if (contains.egg === 'yes') {
+    return says('white') || says('yolk') ? no('is only part of an egg') : ok('egg');
+  }
   if (says('butter') || says('tahini')) return ok('nut butter');
   if (contains.meat === 'yes' || contains.fish === 'yes' || contains.shellfish === 'yes') {
     return state === 'raw' ? no('is not cooked') : ok('cooked meat, poultry or seafood');

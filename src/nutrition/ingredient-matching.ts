@@ -31,8 +31,16 @@ interface Phrase {
   readonly sure: Sureness;
 }
 
-const PHRASES: Readonly<Record<IngredientGroup, readonly Phrase[]>> = readPhrases();
-const PLAIN: readonly Phrase[] = phrasesOf(PLAIN_INGREDIENTS, 'is');
+/** A phrase of a group. */
+interface Entry extends Phrase {
+  readonly group: IngredientGroup;
+}
+
+/** A word with the `'s` at its end. */
+const WORD = /[\p{L}\p{M}\p{N}]+(?:['’]s\b)?/gu;
+const SURENESS: readonly Sureness[] = ['not', 'is', 'maybe'];
+const ENTRIES: ReadonlyMap<string, readonly Entry[]> = readEntries();
+const PLAIN: ReadonlyMap<string, readonly Phrase[]> = byFirstWord(phrasesOf(PLAIN_INGREDIENTS, 'is'));
 /** Words that only say how something was made or cut; they hide nothing. */
 const PLAIN_WORDS: ReadonlySet<string> = new Set(
   'and or of the with in fresh dried dry organic ground whole chopped diced sliced crushed cooked raw frozen canned enriched powder powdered extra virgin red green yellow white black purple baby large small medium'.split(
@@ -50,25 +58,25 @@ const PLAIN_WORDS: ReadonlySet<string> = new Set(
 export function findIngredients(text: string): readonly IngredientHit[] {
   const hits: IngredientHit[] = [];
   for (const part of partsOf(text)) {
-    for (const group of INGREDIENT_GROUPS) {
+    for (const { phrase, from } of match(part.tokens, ENTRIES, ({ group }) => group)) {
+      const { group, sure } = phrase;
+      const first = part.tokens[from];
+      const last = part.tokens[from + phrase.tokens.length - 1];
+      if (sure === 'not' || first === undefined || last === undefined) continue;
       const claimed = isClaimedWithout(group, part.tokens);
       if (group === 'gluten' && claimed) continue;
-      for (const { phrase, from } of match(part.tokens, PHRASES[group])) {
-        const first = part.tokens[from];
-        const last = part.tokens[from + phrase.tokens.length - 1];
-        if (phrase.sure === 'not' || first === undefined || last === undefined) continue;
-        const open = part.precaution || claimed || isLeftOut(part.tokens, from, phrase.tokens.length);
-        hits.push({
-          group,
-          sure: open ? 'maybe' : phrase.sure,
-          words: text.slice(first.start, last.end),
-          start: first.start,
-          end: last.end,
-        });
-      }
+      const open = part.precaution || claimed || isLeftOut(part.tokens, from, phrase.tokens.length);
+      hits.push({
+        group,
+        sure: open ? 'maybe' : sure,
+        words: text.slice(first.start, last.end),
+        start: first.start,
+        end: last.end,
+      });
     }
   }
-  return hits.sort((a, b) => a.start - b.start);
+  const place = (group: IngredientGroup) => INGREDIENT_GROUPS.indexOf(group);
+  return hits.sort((a, b) => a.start - b.start || place(a.group) - place(b.group));
 }
 
 /** The ingredients of a list that no list here knows: neither a group nor plain. Not known is not safe. */
@@ -76,7 +84,7 @@ export function unknownIngredients(text: string): readonly string[] {
   const hits = findIngredients(text);
   return partsOf(text).flatMap(({ tokens, start, end }) => {
     const plain = new Set(
-      match(tokens, PLAIN).flatMap(({ phrase, from }) => phrase.tokens.map((_, i) => from + i)),
+      match(tokens, PLAIN, () => '').flatMap(({ phrase, from }) => phrase.tokens.map((_, i) => from + i)),
     );
     const open = tokens.filter(
       (token, i) =>
@@ -106,7 +114,7 @@ function partsOf(text: string): Part[] {
     }
     const start = found.index;
     precaution ||= /\b(?:may contain|may also contain|traces? of)\b/i.test(found[0]);
-    const tokens = [...found[0].matchAll(/[\p{L}\p{M}\p{N}]+(?:['’]s\b)?/gu)].map((word) => ({
+    const tokens = [...found[0].matchAll(WORD)].map((word) => ({
       forms: formsOf(word[0]),
       start: start + word.index,
       end: start + word.index + word[0].length,
@@ -116,21 +124,37 @@ function partsOf(text: string): Part[] {
   return parts;
 }
 
-/** The phrases that stand in the tokens, the longest at each place first, none inside another. */
-function match(tokens: readonly Token[], phrases: readonly Phrase[]): { phrase: Phrase; from: number }[] {
-  const found: { phrase: Phrase; from: number }[] = [];
-  const taken = new Set<number>();
-  for (const phrase of phrases) {
-    for (let from = 0; from + phrase.tokens.length <= tokens.length; from++) {
-      const fits = phrase.tokens.every(
-        (word, i) => !taken.has(from + i) && tokens[from + i]?.forms.includes(word) === true,
-      );
-      if (!fits) continue;
-      phrase.tokens.forEach((_, i) => taken.add(from + i));
-      found.push({ phrase, from });
-    }
-  }
-  return found;
+/**
+ * The phrases that stand in the tokens: the longest first, none over another of the same `apart` (a group has its words
+ * to itself).
+ */
+function match<P extends Phrase>(
+  tokens: readonly Token[],
+  index: ReadonlyMap<string, readonly P[]>,
+  apart: (phrase: P) => string,
+): { phrase: P; from: number }[] {
+  const standing = tokens.flatMap((token, from) =>
+    token.forms.flatMap((form) =>
+      (index.get(form) ?? []).flatMap((phrase) => (fits(phrase, tokens, from) ? [{ phrase, from }] : [])),
+    ),
+  );
+  standing.sort((a, b) => rankOf(a.phrase) - rankOf(b.phrase));
+  const taken = new Set<string>();
+  return standing.filter(({ phrase, from }) => {
+    const places = phrase.tokens.map((_, i) => `${apart(phrase)} ${from + i}`);
+    if (places.some((place) => taken.has(place))) return false;
+    for (const place of places) taken.add(place);
+    return true;
+  });
+}
+
+function fits(phrase: Phrase, tokens: readonly Token[], from: number): boolean {
+  return phrase.tokens.every((word, i) => tokens[from + i]?.forms.includes(word) === true);
+}
+
+/** Longer phrases go before shorter ones, and what a word is not before what it is. */
+function rankOf({ tokens, sure }: Phrase): number {
+  return SURENESS.indexOf(sure) - SURENESS.length * tokens.length;
 }
 
 const LEFT_OUT_BEFORE: ReadonlySet<string> = new Set(['no', 'non', 'without', 'not', 'zero', 'imitation']);
@@ -182,7 +206,7 @@ function isClaimedWithout(group: IngredientGroup, tokens: readonly Token[]): boo
 
 /** A word and what it may be the plural of, in plain lower-case letters. */
 function formsOf(word: string): string[] {
-  const plain = plainLetters(word).replace(/['’]s$/, '');
+  const plain = plainLetters(word);
   const forms = [plain];
   if (plain.endsWith('ies')) forms.push(`${plain.slice(0, -3)}y`);
   if (plain.endsWith('es')) forms.push(plain.slice(0, -2));
@@ -194,32 +218,32 @@ function plainLetters(word: string): string {
   return word
     .normalize('NFD')
     .replace(/\p{M}+/gu, '')
+    .replace(/['’]s$/, '')
     .toLowerCase();
 }
 
-function readPhrases(): Record<IngredientGroup, readonly Phrase[]> {
-  const phrases = {} as Record<IngredientGroup, readonly Phrase[]>;
-  for (const group of INGREDIENT_GROUPS) {
-    const { is, maybe, not } = INGREDIENT_WORDS[group];
-    phrases[group] = longestFirst([
-      ...phrasesOf(not, 'not'),
-      ...phrasesOf(is, 'is'),
-      ...phrasesOf(maybe, 'maybe'),
-    ]);
+function readEntries(): Map<string, Entry[]> {
+  return byFirstWord(
+    INGREDIENT_GROUPS.flatMap((group) =>
+      SURENESS.flatMap((sure) =>
+        phrasesOf(INGREDIENT_WORDS[group][sure], sure).map((phrase) => ({ ...phrase, group })),
+      ),
+    ),
+  );
+}
+
+function byFirstWord<P extends Phrase>(phrases: readonly P[]): Map<string, P[]> {
+  const index = new Map<string, P[]>();
+  for (const phrase of phrases) {
+    const [first = ''] = phrase.tokens;
+    index.set(first, [...(index.get(first) ?? []), phrase]);
   }
-  return phrases;
+  return index;
 }
 
 function phrasesOf(list: string, sure: Sureness): Phrase[] {
-  const phrases = list.split(';').flatMap((phrase) => {
-    const tokens = phrase.match(/[\p{L}\p{M}\p{N}]+(?:['’]s\b)?/gu) ?? [];
-    return tokens.length === 0
-      ? []
-      : [{ tokens: tokens.map((word) => plainLetters(word).replace(/['’]s$/, '')), sure }];
+  return list.split('; ').flatMap((words) => {
+    const tokens = [...words.matchAll(WORD)].map((word) => plainLetters(word[0]));
+    return tokens.length === 0 ? [] : [{ tokens, sure }];
   });
-  return longestFirst(phrases);
-}
-
-function longestFirst(phrases: readonly Phrase[]): Phrase[] {
-  return [...phrases].sort((a, b) => b.tokens.length - a.tokens.length);
 }

@@ -34,7 +34,7 @@ const OTHER_FLOURS =
   'rice flour; sorghum flour; soy flour; soya flour; tapioca flour; teff flour; oat flour; banana flour; plantain flour; ' +
   'corn tortilla; corn bread; cornbread; rice cracker; rice noodle; glass noodle; cellophane noodle; rice paper; rice bran; ' +
   'corn starch; potato starch; tapioca starch; rice starch; rice pasta; corn pasta; lentil pasta; chickpea pasta; ' +
-  'bean thread; kelp noodle; shirataki noodle; oat bran; corn chip; flourless; corn couscous; breadfruit; sweetbread';
+  'bean thread; kelp noodle; spaghetti squash; shirataki noodle; oat bran; corn chip; flourless; corn couscous; breadfruit; sweetbread';
 const PLANT_MEATS =
   'beefsteak tomato; beef tomato; crab apple; vegetable stock; vegetable broth; vegetable bouillon; mushroom broth; ' +
   'mushroom stock; veggie burger; soy chorizo; soy sausage; chicken of the woods; hen of the woods; duck sauce; oyster mushroom; lobster mushroom; lamb lettuce; ' +
@@ -111,7 +111,7 @@ export const INGREDIENT_WORDS: Readonly<Record<IngredientGroup, GroupWords>> = {
       'flour; noodle; tortilla; soba; soy sauce; shoyu; modified food starch; hydrolyzed vegetable protein; ' +
       'hydrolyzed protein; starch; cereal; cookie; cake; roux; gravy; miso; bran; tempeh; tamari; bun; roll; batter; ' +
       'breading; yeast extract; dextrin; granola; seasoning',
-    not: `buckwheat; maltodextrin; corn gluten; rice malt; corn malt; millet malt; ginger beer; root beer; ${OTHER_FLOURS}`,
+    not: `buckwheat; maltodextrin; corn gluten; rice malt; corn malt; millet malt; ginger beer; ginger ale; root beer; ${OTHER_FLOURS}`,
   },
   soy: {
     is:

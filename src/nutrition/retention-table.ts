@@ -109,11 +109,18 @@ export function hasRetentionFactors(
 
 /** The codes whose group or method holds every one of the words, whole or begun; all of them for no words. */
 export function findRetentionCodes(words: string): readonly RetentionCode[] {
-  const wanted = words.toLowerCase().match(/[\p{L}\p{N}%.]+/gu) ?? [];
+  const wanted = wordsIn(words);
   return RETENTION_CODES.filter(({ group, method }) => {
-    const own = `${group} ${method}`.match(/[\p{L}\p{N}%.]+/gu) ?? [];
+    const own = wordsIn(`${group} ${method}`);
     return wanted.every((word) => own.some((one) => one.startsWith(word)));
   });
+}
+
+function wordsIn(text: string): string[] {
+  return text
+    .toLowerCase()
+    .split(/[^\p{L}\p{N}%.]+/u)
+    .filter((word) => word !== '');
 }
 
 function rowOf(code: string): Result<Row> {
