@@ -185,8 +185,8 @@ export const INGREDIENT_WORDS: Readonly<Record<IngredientGroup, GroupWords>> = {
     not: 'wine vinegar; red wine vinegar; white wine vinegar; rice wine vinegar; sherry vinegar; root beer; ginger beer; ginger ale; sugar alcohol; malt extract; yeast extract; beer nut; champagne vinegar',
   },
   oats: {
-    is: 'oat; oatmeal; oat bran; oat flour; oat milk; oat drink; rolled oat; granola; muesli',
-    maybe: 'cereal; flapjack',
+    is: 'oat; oatmeal; oat bran; oat flour; oat milk; oat drink; rolled oat',
+    maybe: 'granola; muesli; cereal; flapjack',
     not: '',
   },
   coconut: {

@@ -163,8 +163,9 @@ function testRule(
   const { group } = rule;
   const content = isContent(group) ? food.contains[group] : null;
   if (content === 'yes') return [found(rule, food.name)];
-  if (group === 'tree nut' && names(food, 'coconut')) return testCoconut(food, rule, coconut);
-  if (group === 'gluten' && names(food, 'oats') && food.contains.wheat === 'no') return [];
+  const alone = !names(food, group);
+  if (group === 'tree nut' && alone && names(food, 'coconut')) return testCoconut(food, rule, coconut);
+  if (group === 'gluten' && alone && names(food, 'oats') && food.contains.wheat === 'no') return [];
   return content === null ? testByName(food, rule, rules) : testContent(food, rule, content);
 }
 

@@ -98,6 +98,8 @@ describe('needs', () => {
     );
     // Oats in a mixture of which the wheat is not known explain nothing.
     expect(verdict(open('oat bar', 'gluten', 'wheat'), 'gluten-free')).toBe('not known');
+    expect(verdict(open('oats and barley', 'gluten'), 'gluten-free')).toBe('not known');
+    expect(verdict(open('granola', 'gluten'), 'gluten-free')).toBe('not known');
   });
 
   it('lets a label lift a condition where its word is defined, and never what breaks', () => {
@@ -115,6 +117,7 @@ describe('needs', () => {
     expect([at('not said'), at('a tree nut'), at('no tree nut')]).toEqual(['not known', 'breaks', 'passes']);
     expect(at('no tree nut', has('coconut and almond bar', 'tree nut'))).toBe('breaks');
     expect(at('a tree nut', open('oil', 'tree nut'))).toBe('not known');
+    expect(at('no tree nut', open('coconut and almond bar', 'tree nut'))).toBe('not known');
     expect(verdict(coconut, 'peanut-free')).toBe('passes');
   });
 
