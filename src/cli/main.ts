@@ -12,6 +12,7 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   build: { about: 'build lessons into out/', load: () => import('./build.js') },
   check: { about: 'print what is wrong, with its place and what to do', load: () => import('./check.js') },
   explain: { about: "print one number's whole story", load: () => import('./explain.js') },
+  foods: { about: 'find a food, with its measures and nutrients', load: () => import('./foods.js') },
 };
 
 const HELP = `platework turns nutrition lessons written in Markdown into slides, worksheets and handouts.

@@ -1,4 +1,4 @@
-import type { NutrientName } from '../nutrition/index.js';
+import type { NutrientName } from '../nutrition/food.js';
 
 /** One column of nutrient values in the release, per 100 g of the edible part. */
 export interface ReleaseColumn {
@@ -105,8 +105,15 @@ export const DESCRIPTION_HEADINGS = [
   'carbohydrate factor (kcal/g)',
 ] as const;
 
+/**
+ * Headings of the index of the release: where each food's line stands in the release table, in bytes, so
+ * that a few foods can be read without the rest.
+ */
+export const INDEX_HEADINGS = ['number', 'start', 'length', 'description'] as const;
+
 /** Where the tables stand under `assets/`. */
 export const RELEASE_FILE = 'foods/release.tsv';
+export const RELEASE_INDEX_FILE = 'foods/release-index.tsv';
 export const DESCRIPTIONS_FILE = 'foods/release-descriptions.tsv';
 export const EVERYDAY_FILE = 'foods/everyday.tsv';
 

@@ -6,7 +6,7 @@ import {
   type FoodState,
   type PlateKind,
   type UsualPortion,
-} from '../nutrition/index.js';
+} from '../nutrition/food.js';
 import { problem } from './codes.js';
 import { fiveDigits } from './release.js';
 import { type Cell, partsOf, readTable, type TableRow } from './table.js';

@@ -1,5 +1,5 @@
 import type { Report } from '../diagnostics/index.js';
-import type { Food, Measure } from '../nutrition/index.js';
+import type { Food, Measure } from '../nutrition/food.js';
 import { problem } from './codes.js';
 import { RELEASE_SOURCE } from './columns.js';
 import type { EverydayRow, WrittenMeasure } from './everyday.js';

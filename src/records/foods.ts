@@ -1,12 +1,12 @@
 import { nearest, type Report } from '../diagnostics/index.js';
-import type { Food } from '../nutrition/index.js';
+import type { Food } from '../nutrition/food.js';
 import { problem } from './codes.js';
 import { EVERYDAY_FILE, RELEASE_FILE } from './columns.js';
 import { type EverydayRow, readEveryday } from './everyday.js';
 import { agreesWithRelease, makeFood } from './food-record.js';
 import { formsMeant, idOf, nameKey, numberForms, splitName } from './names.js';
 import { openRelease, type Release, type ReleaseRow } from './release.js';
-import { type FoodHit, searchFoods } from './search.js';
+import { type FoodHit, type SearchEntry, searchFoods } from './search.js';
 import type { Cell } from './table.js';
 
 /** The files under `assets/`, by their paths with `/`; `undefined` for one that is not there. */
@@ -35,7 +35,7 @@ export interface Foods {
   forms(kind: string): readonly Food[];
   /** One form of a kind, by the form's words or other words that only one form of the kind answers to. */
   form(kind: string, words: string): Food | NearFoods;
-  /** Foods whose name, other names or description hold all the words: everyday foods, then the rest of the release. */
+  /** Foods whose name, other names or description hold all the words, as `searchFoods` ranks them. */
   search(words: string, most?: number): readonly FoodHit[];
   /** A food of the release by its number. */
   record(number: string): ReleaseRow | undefined;
@@ -115,7 +115,9 @@ function foodsOf(rows: readonly EverydayRow[], release: Release, report: Report)
     const meant = formsMeant(words).flatMap((form) => forms.get(form) ?? []);
     return meant.length === 1 ? meant[0] : undefined;
   };
-  const search = (words: string, most: number) => searchFoods(rows, release, words, most);
+  const entries = lazily(() => searchEntries(rows));
+  const search = (words: string, most: number) =>
+    searchFoods(entries(), () => release.descriptions(), words, most);
   const namesOf = (forms: ReadonlyMap<string, EverydayRow> | undefined) =>
     [...(forms?.values() ?? [])].map((row) => row.name.text);
   const near = (written: string, forms?: ReadonlyMap<string, EverydayRow>): NearFoods => {
@@ -160,6 +162,30 @@ function foodsOf(rows: readonly EverydayRow[], release: Release, report: Report)
     search: (words, most = 20) => search(words, most),
     record: (number) => release.row(number),
   };
+}
+
+function lazily<T>(make: () => T): () => T {
+  let made: T | undefined;
+  return () => {
+    made ??= make();
+    return made;
+  };
+}
+
+/** The rows as a search sees them. Other names of a kind stand on its first row and answer for all its rows. */
+function searchEntries(rows: readonly EverydayRow[]): readonly SearchEntry[] {
+  const ofKind = new Map<string, readonly string[]>();
+  return rows.map((row) => {
+    const others = ofKind.get(row.kind.text) ?? row.kindAliases.map((cell) => cell.text);
+    ofKind.set(row.kind.text, others);
+    return {
+      name: row.name.text,
+      kind: row.kind.text,
+      others: [...row.aliases.map((cell) => cell.text), ...others],
+      number: row.number.text,
+      description: row.description.text,
+    };
+  });
 }
 
 /** The names that come nearest first, then the others in their own order, up to five. */

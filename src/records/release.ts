@@ -1,5 +1,5 @@
 import type { Place, Report } from '../diagnostics/index.js';
-import { NUTRIENTS, type NutrientName } from '../nutrition/index.js';
+import { NUTRIENTS, type NutrientName } from '../nutrition/food.js';
 import { problem } from './codes.js';
 import { NUTRIENT_COLUMNS, RELEASE_HEADINGS } from './columns.js';
 import { checkHeadings, wrongCount } from './table.js';

