@@ -28,8 +28,12 @@ export function isFolder(path: string): boolean {
   return statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
 }
 
+export function isFile(path: string): boolean {
+  return statSync(path, { throwIfNoEntry: false })?.isFile() ?? false;
+}
+
 function readFile(path: string): Uint8Array | undefined {
-  return statSync(path, { throwIfNoEntry: false })?.isFile() ? readFileSync(path) : undefined;
+  return isFile(path) ? readFileSync(path) : undefined;
 }
 
 /** The program's own files on disk. */

@@ -1,25 +1,28 @@
-import { closeSync, openSync, readFileSync, readSync } from 'node:fs';
+import { closeSync, openSync, readdirSync, readFileSync, readSync } from 'node:fs';
 import { join } from 'node:path';
 import { formatProblem } from '../diagnostics/format.js';
-import { createReport } from '../diagnostics/problem.js';
+import { createReport, type Report } from '../diagnostics/problem.js';
 import { formatQuantity } from '../languages/format.js';
 import { type Food, NUTRIENTS, type NutrientName } from '../nutrition/food.js';
 import { RELEASE_SOURCE } from '../records/columns.js';
 import { type FinderFiles, type FoundFood, type FoundFoods, findFoods } from '../records/finder.js';
-import type { ReleaseRow } from '../records/release.js';
+import { IMPORTED_FOLDER, type OpenImport, openImported } from '../records/import/table.js';
 import { type Call, type Option, optionLines, readCall, UsageError } from './arguments.js';
-import { PROGRAM } from './disk.js';
+import { findWorkspace, isFolder, PROGRAM } from './disk.js';
 
 const OPTIONS: Readonly<Record<string, Option>> = {
   most: { type: 'string', value: 'COUNT', help: 'how many foods to show whole (3 when left out)' },
 };
 
 const HELP = `platework foods <words>
+platework foods import <folder>
 
 Finds foods by words of their names, in English or by the other names that they have, and forgives a
 letter or two. Everyday foods, which lessons may name, come first; then the rest of the release. Shows
 each food's state, household measures and main nutrients, per 100 g and per usual portion. What the
 release does not say is "not known"; it is not zero.
+
+"import" reads the CSV download of USDA FoodData Central: platework foods import --help says more.
 
 ${optionLines(OPTIONS)}
 `;
@@ -43,6 +46,7 @@ const MAIN: readonly NutrientName[] = [
 const LISTED = 12;
 
 export async function run(args: readonly string[]): Promise<number> {
+  if (args[0] === 'import') return (await import('./foods-import.js')).run(args.slice(1));
   const call = readCall(args, OPTIONS);
   if (call.flag('help')) {
     process.stdout.write(HELP);
@@ -51,7 +55,7 @@ export async function run(args: readonly string[]): Promise<number> {
   const words = call.words.join(' ');
   if (!/[\p{L}\p{N}]/u.test(words)) throw new UsageError('Say which food: platework foods <words>.');
   const report = createReport();
-  const found = findFoods(words, mostOf(call), programTables(), report);
+  const found = findFoods(words, mostOf(call), programTables(), report, importedTables(call, report));
   for (const problem of report.problems) process.stderr.write(`${formatProblem(problem)}\n\n`);
   if (call.flag('json')) process.stdout.write(`${JSON.stringify(forMachines(words, found), null, 2)}\n`);
   else process.stdout.write(tell(words, found));
@@ -81,6 +85,21 @@ function programTables(): FinderFiles {
   };
 }
 
+/** The tables that were imported into the workspace, if the command is called in one. */
+function importedTables(call: Call, report: Report): readonly OpenImport[] {
+  const given = call.text('workspace');
+  if (given !== undefined && !isFolder(given)) throw new UsageError(`There is no folder ${given}.`);
+  const root = given ?? findWorkspace(process.cwd());
+  const folder = root === undefined ? undefined : join(root, IMPORTED_FOLDER);
+  if (folder === undefined || !isFolder(folder)) return [];
+  const files = readdirSync(folder)
+    .filter((name) => name.endsWith('.tsv'))
+    .sort();
+  return files.map((name) =>
+    openImported(readFileSync(join(folder, name), 'utf8'), `${IMPORTED_FOLDER}/${name}`, report),
+  );
+}
+
 function tell(words: string, { hits, shown, near }: FoundFoods): string {
   if (hits.length === 0) {
     const names = near.map((hit) => `  ${hit.name}\n`).join('');
@@ -100,23 +119,34 @@ function tell(words: string, { hits, shown, near }: FoundFoods): string {
 
 function card(found: FoundFood): string {
   const { number, description } = found.hit;
-  const record = `${RELEASE_SOURCE.source}, ${RELEASE_SOURCE.date}, food ${number}: ${description}`;
-  const head = 'food' in found ? ofFood(found.food) : ofRow(found.row);
-  const per100g = 'food' in found ? found.food.per100g : found.row.per100g;
+  const from = 'release' in found ? found.release : `${RELEASE_SOURCE.source}, ${RELEASE_SOURCE.date}`;
   const usual = 'food' in found ? found.food.usual : undefined;
+  const per100g = valuesOf(found);
   const rows = MAIN.map((name): readonly string[] => [
     name,
     amount(name, per100g[name], 100),
     ...(usual ? [amount(name, per100g[name], usual.grams)] : []),
   ]);
-  const heads = ['', 'per 100 g', ...(usual ? [`per ${usual.words}`] : [])];
+  const head =
+    'food' in found
+      ? ofFood(found.food)
+      : 'row' in found
+        ? ofRecord(`${description} (in the release only; lessons cannot name it)`, found.row.weights)
+        : ofRecord(`${description} (imported; lessons cannot name it)`, found.imported.weights);
   return [
     head.name,
     ...head.facts.map(([what, value]) => `  ${what.padEnd(14)}${value}`),
-    `  ${'Record'.padEnd(14)}${record}`,
-    ...[heads, ...rows].map((cells) => `  ${columns(cells)}`),
+    `  ${'Record'.padEnd(14)}${from}, food ${number}: ${description}`,
+    ...[['', 'per 100 g', ...(usual ? [`per ${usual.words}`] : [])], ...rows].map(
+      (cells) => `  ${columns(cells)}`,
+    ),
     '',
   ].join('\n');
+}
+
+function valuesOf(found: FoundFood): Food['per100g'] {
+  if ('food' in found) return found.food.per100g;
+  return 'row' in found ? found.row.per100g : found.imported.per100g;
 }
 
 function columns([name = '', ...amounts]: readonly string[]): string {
@@ -152,13 +182,17 @@ function ofFood(food: Food): Head {
   };
 }
 
-function ofRow(row: ReleaseRow): Head {
-  const weights = row.weights.flatMap((w) => (w ? [`${w.words}: ${plain(w.grams)} g`] : []));
+/** A food whose state and portion nobody has written down: the description must say them. */
+function ofRecord(
+  name: string,
+  weights: readonly ({ readonly words: string; readonly grams: number } | undefined)[],
+): Head {
+  const measures = weights.flatMap((w) => (w ? [`${w.words}: ${plain(w.grams)} g`] : []));
   return {
-    name: `${row.description} (in the release only; lessons cannot name it)`,
+    name,
     facts: [
       ['State', 'as the description says'],
-      ['Measures', weights.join('; ') || 'not known'],
+      ['Measures', measures.join('; ') || 'not known'],
       ['Usual', 'not known'],
     ],
   };
@@ -170,10 +204,9 @@ function plain(grams: number): string {
 }
 
 function forMachines(words: string, { hits, shown, near }: FoundFoods) {
-  const foods = shown.map((found) =>
-    'food' in found
-      ? { ...found.food, ...(found.hit.guess && { guess: true }) }
-      : { ...found.row, per100g: found.row.per100g, ...(found.hit.guess && { guess: true }) },
-  );
+  const foods = shown.map((found) => {
+    const food = 'food' in found ? found.food : 'row' in found ? found.row : found.imported;
+    return { ...food, per100g: food.per100g, ...(found.hit.guess && { guess: true }) };
+  });
   return { words, found: hits.length, foods, others: hits.slice(shown.length), near };
 }

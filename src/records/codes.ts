@@ -50,6 +50,24 @@ export const recordCodes = {
     about:
       'Grams of one measure are the release’s grams divided by the amount in its words (126 g for .5 cup is 252 g a cup). Correct the grams, or name another source for them.',
   },
+  'records/import-file': {
+    severity: 'stop',
+    rule: 'A folder to import holds the five files of a FoodData Central download, with their headings.',
+    about:
+      'Foods, nutrients, amounts, portions and units stand in files of their own, and without one of them a value could be read under a wrong name. Unpack the whole download, and change nothing in it.',
+  },
+  'records/import-row': {
+    severity: 'stop',
+    rule: 'A file to import is comma-separated text whose rows all have the cells of its headings.',
+    about:
+      'A quotation mark that is never closed or a comma too many shifts every cell after it, so nothing of the download is imported. Unpack the download again; a spreadsheet that saved it may have changed it.',
+  },
+  'records/import-value': {
+    severity: 'stop',
+    rule: 'A cell to import holds what its column takes.',
+    about:
+      'A number that cannot be read, a nutrient in another unit or a food that stands twice would give wrong values without a sign, so nothing of the download is imported. Unpack the download again.',
+  },
   'records/sources': {
     severity: 'stop',
     rule: 'The list of sources is YAML that can be read: a list of entries.',

@@ -3,6 +3,7 @@ import type { Food } from '../nutrition/food.js';
 import { EVERYDAY_FILE, RELEASE_FILE, RELEASE_HEADINGS, RELEASE_INDEX_FILE } from './columns.js';
 import { EVERYDAY_HEADINGS, readEveryday } from './everyday.js';
 import { agreesWithRelease, makeFood } from './food-record.js';
+import type { ImportedFood, OpenImport } from './import/index.js';
 import { openRelease, type ReleaseRow } from './release.js';
 import { type FoodHit, nearestFoods, type SearchEntry, searchFoods } from './search.js';
 
@@ -12,10 +13,11 @@ export interface FinderFiles {
   part(path: string, start: number, length: number): string | undefined;
 }
 
-/** A food as a search shows it: an everyday food whole, or a row of the release. */
+/** A food as a search shows it: an everyday food whole, a row of the release, or a food that was imported. */
 export type FoundFood =
   | { readonly food: Food; readonly hit: FoodHit }
-  | { readonly row: ReleaseRow; readonly hit: FoodHit };
+  | { readonly row: ReleaseRow; readonly hit: FoodHit }
+  | { readonly imported: ImportedFood; readonly release: string; readonly hit: FoodHit };
 
 /** What a search gave. */
 export interface FoundFoods {
@@ -32,9 +34,15 @@ const MOST = 1000;
 /**
  * Finds foods without reading the whole release: names come from the table of everyday foods and, when
  * those do not answer, from the index of the release; nutrients are read from the lines of the foods that
- * are shown. Reports what `loadFoods` would report of those foods.
+ * are shown. Imported foods come before the rest of the release. Reports what `loadFoods` would report of those foods.
  */
-export function findFoods(words: string, show: number, files: FinderFiles, report: Report): FoundFoods {
+export function findFoods(
+  words: string,
+  show: number,
+  files: FinderFiles,
+  report: Report,
+  imports: readonly OpenImport[] = [],
+): FoundFoods {
   const table = files.read(EVERYDAY_FILE) ?? '';
   const lines = table.replace(/^\uFEFF/, '').split(/\r\n|\n|\r/);
   const { entries, head, lineOf } = namesOf(lines);
@@ -43,7 +51,14 @@ export function findFoods(words: string, show: number, files: FinderFiles, repor
     index ??= files.read(RELEASE_INDEX_FILE) ?? '';
     return index;
   };
-  const hits = searchFoods(entries, () => described(indexText()), words, MOST);
+  // Numbers of imported foods have six digits or more, so they never meet one of the release.
+  const tableOf = new Map<string, OpenImport>();
+  for (const table of imports) for (const { number } of table.names) tableOf.set(number, table);
+  function* rest() {
+    for (const table of imports) yield* table.names;
+    yield* described(indexText());
+  }
+  const hits = searchFoods(entries, rest, words, MOST);
   const near = hits.length > 0 ? [] : nearestFoods(entries, words).map(hitOf);
   const wanted = hits.slice(0, Math.max(0, show));
   const kept = new Set(wanted.map((hit) => (hit.name === undefined ? -1 : (lineOf.get(hit.name) ?? -1))));
@@ -59,6 +74,9 @@ export function findFoods(words: string, show: number, files: FinderFiles, repor
   const everyday = lines.map((line, i) => (i === head || kept.has(i) ? line : '')).join('\n');
   const rows = readEveryday(everyday, `assets/${EVERYDAY_FILE}`, report);
   const shown = wanted.flatMap((hit): FoundFood[] => {
+    const table = hit.name === undefined ? tableOf.get(hit.number) : undefined;
+    const imported = table?.food(hit.number);
+    if (table) return imported ? [{ imported, release: table.release, hit }] : [];
     const row = release.row(hit.number);
     if (hit.name === undefined) return row ? [{ row, hit }] : [];
     const own = rows.find((r) => r.name.text === hit.name);

@@ -24,7 +24,7 @@ function find(words: string, show = 3) {
   return found;
 }
 const kinds = (words: string) =>
-  find(words, 1).shown.map((found) => ('food' in found ? found.food.kind : found.row.description));
+  find(words, 1).shown.map((found) => ('food' in found ? found.food.kind : found.hit.description));
 
 describe('the index of the release', () => {
   const index = plainRows('foods/release-index.tsv');
@@ -107,7 +107,7 @@ describe('finding foods', () => {
     for (const words of ['plantain', 'cherry tomatoes', 'tofu', 'oxtail']) {
       for (const found of find(words, 50).shown) {
         if ('food' in found) expect(found.food).toEqual(foods.find(found.food.name));
-        else expect({ ...found.row }).toEqual({ ...foods.record(found.row.number) });
+        else expect('row' in found && { ...found.row }).toEqual({ ...foods.record(found.hit.number) });
       }
     }
     expect(foods.names.filter((name) => !isFood(foods.find(name)))).toEqual([]);
