@@ -9,7 +9,7 @@ import { factsOf } from './facts.js';
 import { pictureReader, picturesIn } from './pictures.js';
 import type { Settings } from './settings.js';
 import type { Desk } from './sheets.js';
-import { loadLocal, type Tables } from './tables.js';
+import { loadLocal, type Tables, withLocalFoods } from './tables.js';
 import type { Workspace } from './workspace.js';
 
 export const readCodes = {
@@ -45,7 +45,7 @@ export function lessonNames(workspace: Workspace): readonly string[] {
 export function readLesson(
   workspace: Workspace,
   slug: string,
-  tables: Tables,
+  shared: Tables,
   settings: Settings,
   on: string,
   report: Report,
@@ -78,6 +78,8 @@ export function readLesson(
     );
     return undefined;
   }
+  const site = lesson.front.site ?? settings.site;
+  const tables = withLocalFoods(shared, workspace, site, on, report);
   for (const [index, id] of lesson.front.sources.entries()) {
     const found = tables.sources.find(id);
     const place = lesson.front.places.get(`sources.${index}`);
@@ -91,7 +93,7 @@ export function readLesson(
         }),
       );
   }
-  const local = loadLocal(workspace, lesson.front.site ?? settings.site, on, report);
+  const local = loadLocal(workspace, site, on, report);
   const computed = computeLesson(lesson, { ...tables, on }, report);
   const facts = factsOf(computed);
   const pulled = pull(tables.register, facts, report);

@@ -1,8 +1,23 @@
 import { loadRegister, type Register } from '../cautions/index.js';
 import type { Report } from '../diagnostics/index.js';
 import { createFrames, type FrameMaker, loadPictures, type Pictures } from '../figures/index.js';
-import { type Foods, loadFoods, loadSources, SOURCES_FILE, type Sources } from '../records/index.js';
-import { type LocalLines, NO_LINES, readLines, readSite, type Site } from '../records/local/index.js';
+import {
+  type Foods,
+  loadFoods,
+  loadSources,
+  SOURCES_FILE,
+  type Sources,
+  withSources,
+} from '../records/index.js';
+import {
+  LOCAL_FOODS_FILE,
+  type LocalLines,
+  NO_LINES,
+  readLines,
+  readLocalFoods,
+  readSite,
+  type Site,
+} from '../records/local/index.js';
 import { type Fonts, loadFonts, SUBSET_ENGINE } from '../text/index.js';
 import { readText, type Workspace } from './workspace.js';
 
@@ -60,16 +75,40 @@ export function loadTables(workspace: Workspace, report: Report): Tables {
 /** Reads the pack of a site: the workspace's own, or the program's example. */
 export function loadLocal(workspace: Workspace, site: string | undefined, on: string, report: Report): Local {
   if (site === undefined) return { lines: NO_LINES };
-  const read = (name: string) => {
-    const path = `local/${site}/${name}`;
-    const text = readText(workspace.read, `assets/${path}`) ?? readText(workspace.asset, path);
-    return text === undefined ? undefined : { text, file: `assets/${path}` };
-  };
+  const read = (name: string) => packFile(workspace, site, name);
   const linesFile = read('lines.yaml');
   const siteFile = read('site.yaml');
   const lines = linesFile ? readLines(linesFile.text, linesFile.file, on, report) : NO_LINES;
   const found = siteFile ? readSite(siteFile.text, siteFile.file, lines, on, report) : undefined;
   return { lines, ...(found ? { site: found } : {}) };
+}
+
+/** A file of a site's pack. */
+function packFile(workspace: Workspace, site: string, name: string) {
+  const path = `local/${site}/${name}`;
+  const text = readText(workspace.read, `assets/${path}`) ?? readText(workspace.asset, path);
+  return text === undefined ? undefined : { text, file: `assets/${path}` };
+}
+
+/** The tables with the foods that a site knows from labels, each label a source. */
+export function withLocalFoods(
+  tables: Tables,
+  workspace: Workspace,
+  site: string | undefined,
+  on: string,
+  report: Report,
+): Tables {
+  const found = site === undefined ? undefined : packFile(workspace, site, LOCAL_FOODS_FILE);
+  if (!found) return tables;
+  const local = readLocalFoods(found.text, found.file, on, report);
+  return {
+    ...tables,
+    foods: tables.foods.with(local, report),
+    sources: withSources(
+      tables.sources,
+      local.map((one) => one.source),
+    ),
+  };
 }
 
 /** Fonts and pictures, read when first needed. */

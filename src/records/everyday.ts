@@ -60,7 +60,7 @@ export const EVERYDAY_HEADINGS = [
   'flags',
 ] as const;
 
-const STATES: readonly FoodState[] = [
+export const STATES: readonly FoodState[] = [
   'raw',
   'dry',
   'cooked',
@@ -71,7 +71,7 @@ const STATES: readonly FoodState[] = [
   'frozen, cooked',
   'ready to eat',
 ];
-const PLATES: readonly PlateKind[] = [
+export const PLATES: readonly PlateKind[] = [
   'vegetable',
   'fruit',
   'grain or starch',
@@ -185,7 +185,11 @@ function origin(weight: string | undefined, source: string, note: string): Writt
 }
 
 /** `1/2 cup`, `2 slices`, `3 oz`: a count and one of the food's measures, ounces or grams. */
-function readUsual(cell: Cell, measures: readonly WrittenMeasure[], wrong: Wrong): UsualPortion | undefined {
+export function readUsual(
+  cell: Cell,
+  measures: readonly (Pick<WrittenMeasure, 'name' | 'grams'> & { readonly from?: WrittenMeasure['from'] })[],
+  wrong: Wrong,
+): UsualPortion | undefined {
   const [, whole = '0', top = '0', bottom = '1', plain = '0', name = ''] =
     /^(?:(?:(\d+) )?(\d+)\/(\d+)|(\d+(?:\.\d+)?)) (.+)$/.exec(cell.text) ?? [];
   const count = Number(whole) + Number(top) / Number(bottom) + Number(plain);
@@ -195,7 +199,7 @@ function readUsual(cell: Cell, measures: readonly WrittenMeasure[], wrong: Wrong
     return {
       words: cell.text,
       grams: count * grams,
-      ...(one?.from.kind === 'estimated' && { estimated: true as const }),
+      ...(one?.from?.kind === 'estimated' && { estimated: true as const }),
     };
   wrong(
     cell,
@@ -206,7 +210,7 @@ function readUsual(cell: Cell, measures: readonly WrittenMeasure[], wrong: Wrong
 }
 
 /** `milk; soy?; others?` or `none`. What is not named is `no`; after `others?` it is not known. */
-function readContains(cell: Cell, wrong: Wrong): Readonly<Record<Content, Contains>> {
+export function readContains(cell: Cell, wrong: Wrong): Readonly<Record<Content, Contains>> {
   const named = new Map<string, Contains>();
   let others: Contains = 'no';
   const parts = partsOf(cell);

@@ -4,6 +4,7 @@ import { problem } from './codes.js';
 import { EVERYDAY_FILE, RELEASE_FILE } from './columns.js';
 import { type EverydayRow, readEveryday } from './everyday.js';
 import { agreesWithRelease, makeFood } from './food-record.js';
+import type { LocalFood } from './local/foods.js';
 import { formsMeant, idOf, nameKey, numberForms, splitName } from './names.js';
 import { openRelease, type Release, type ReleaseRow } from './release.js';
 import { type FoodHit, type SearchEntry, searchFoods } from './search.js';
@@ -37,6 +38,11 @@ export interface Foods {
   form(kind: string, words: string): Food | NearFoods;
   /** Foods whose name, other names or description hold all the words, as `searchFoods` ranks them. */
   search(words: string, most?: number): readonly FoodHit[];
+  /**
+   * These foods with a site's own after them. A local food whose name, other name or form of a kind stands
+   * for another food already is reported and left out.
+   */
+  with(local: readonly LocalFood[], report: Report): Foods;
   /** A food of the release by its number. */
   record(number: string): ReleaseRow | undefined;
 }
@@ -71,56 +77,86 @@ export function loadFoods(files: RecordFiles, report: Report): Foods {
   const release = openRelease(releaseText, `assets/${RELEASE_FILE}`, report);
   const rows = everydayText === '' ? [] : readEveryday(everydayText, `assets/${EVERYDAY_FILE}`, report);
   return foodsOf(
-    rows.filter((row) => agreesWithRelease(row, release, report)),
+    rows
+      .filter((row) => agreesWithRelease(row, release, report))
+      .map((row) => ({ ...row, make: () => makeFood(row, release) })),
     release,
     report,
   );
 }
 
-function foodsOf(rows: readonly EverydayRow[], release: Release, report: Report): Foods {
-  const byName = new Map<string, EverydayRow>();
-  const byId = new Map<string, EverydayRow>();
-  const byKind = new Map<string, Map<string, EverydayRow>>();
+/** A row of the table, or a site's own food, as names find it. */
+type Entry = Pick<
+  EverydayRow,
+  'name' | 'aliases' | 'kind' | 'kindAliases' | 'form' | 'number' | 'description'
+> & {
+  readonly make: () => Food;
+};
+
+function foodsOf(
+  rows: readonly Entry[],
+  release: Release,
+  report: Report,
+  local: readonly LocalFood[] = [],
+): Foods {
+  const byName = new Map<string, Entry>();
+  const byId = new Map<string, Entry>();
+  const byKind = new Map<string, Map<string, Entry>>();
   const kindNames = new Map<string, string>();
   const claim = <T>(map: Map<string, T>, key: string, value: T, cell: Cell, what: string) => {
     const before = map.get(key);
     if (before === undefined) map.set(key, value);
     else if (before !== value) report.add(twice(cell, what));
   };
-  for (const row of rows) {
+  const enter = (row: Entry) => {
     const kind = nameKey(row.kind.text);
     claim(byId, idOf(row.name.text), row, row.name, `The name "${row.name.text}"`);
     for (const cell of [row.name, ...row.aliases])
       claim(byName, nameKey(cell.text), row, cell, `The name "${cell.text}"`);
     for (const cell of [row.kind, ...row.kindAliases])
       claim(kindNames, nameKey(cell.text), kind, cell, `The kind "${cell.text}"`);
-    const forms = byKind.get(kind) ?? new Map<string, EverydayRow>();
+    const forms = byKind.get(kind) ?? new Map<string, Entry>();
     byKind.set(kind, forms);
     claim(forms, nameKey(row.form), row, row.name, `The form "${row.form}" of ${row.kind.text}`);
+  };
+  rows.forEach(enter);
+  const all = [...rows];
+  for (const one of local) {
+    const { food, names } = one;
+    const taken = names.find((cell) => byName.has(nameKey(cell.text)) || byId.has(idOf(cell.text)));
+    const kind = kindNames.get(nameKey(food.kind)) ?? nameKey(food.kind);
+    const form = byKind.get(kind)?.has(nameKey(food.form)) ? names[0] : undefined;
+    if (taken) report.add(twice(taken, `The name "${taken.text}"`));
+    else if (form) report.add(twice(form, `The form "${food.form}" of ${food.kind}`));
+    else {
+      const row = entryOf(one, byKind.get(kind)?.values().next().value);
+      enter(row);
+      all.push(row);
+    }
   }
 
-  const made = new Map<EverydayRow, Food>();
-  const food = (row: EverydayRow): Food => {
-    const found = made.get(row) ?? makeFood(row, release);
+  const made = new Map<Entry, Food>();
+  const food = (row: Entry): Food => {
+    const found = made.get(row) ?? row.make();
     made.set(row, found);
     return found;
   };
-  const kindOf = (name: string): Map<string, EverydayRow> | undefined => {
+  const kindOf = (name: string): Map<string, Entry> | undefined => {
     const key = numberForms(nameKey(name)).find((form) => kindNames.has(form));
     return key === undefined ? undefined : byKind.get(kindNames.get(key) ?? '');
   };
-  const formOf = (forms: ReadonlyMap<string, EverydayRow>, words: string): EverydayRow | undefined => {
+  const formOf = (forms: ReadonlyMap<string, Entry>, words: string): Entry | undefined => {
     const exact = forms.get(words);
     if (exact !== undefined) return exact;
     const meant = formsMeant(words).flatMap((form) => forms.get(form) ?? []);
     return meant.length === 1 ? meant[0] : undefined;
   };
-  const entries = lazily(() => searchEntries(rows));
+  const entries = lazily(() => searchEntries(all));
   const search = (words: string, most: number) =>
     searchFoods(entries(), () => release.descriptions(), words, most);
-  const namesOf = (forms: ReadonlyMap<string, EverydayRow> | undefined) =>
+  const namesOf = (forms: ReadonlyMap<string, Entry> | undefined) =>
     [...(forms?.values() ?? [])].map((row) => row.name.text);
-  const near = (written: string, forms?: ReadonlyMap<string, EverydayRow>): NearFoods => {
+  const near = (written: string, forms?: ReadonlyMap<string, Entry>): NearFoods => {
     if (written.length > LONGEST) return { near: [] };
     const key = nameKey(written);
     const { head, tail } = splitName(key);
@@ -135,9 +171,9 @@ function foodsOf(rows: readonly EverydayRow[], release: Release, report: Report)
     return { near: [...new Set(found)].slice(0, NEAR) };
   };
 
-  return {
-    names: rows.map((row) => row.name.text),
-    kinds: [...new Set(rows.map((row) => row.kind.text))],
+  const foods: Foods = {
+    names: all.map((row) => row.name.text),
+    kinds: [...new Set(all.map((row) => row.kind.text))],
     find(name) {
       const key = nameKey(name);
       const exact = numberForms(key).find((form) => byName.has(form));
@@ -160,8 +196,10 @@ function foodsOf(rows: readonly EverydayRow[], release: Release, report: Report)
       return row ? food(row) : near(forms ? `${kind}, ${words}` : kind, forms);
     },
     search: (words, most = 20) => search(words, most),
+    with: (more, to) => (more.length === 0 ? foods : foodsOf(rows, release, to, [...local, ...more])),
     record: (number) => release.row(number),
   };
+  return foods;
 }
 
 function lazily<T>(make: () => T): () => T {
@@ -173,7 +211,7 @@ function lazily<T>(make: () => T): () => T {
 }
 
 /** The rows as a search sees them. Other names of a kind stand on its first row and answer for all its rows. */
-function searchEntries(rows: readonly EverydayRow[]): readonly SearchEntry[] {
+function searchEntries(rows: readonly Entry[]): readonly SearchEntry[] {
   const ofKind = new Map<string, readonly string[]>();
   return rows.map((row) => {
     const others = ofKind.get(row.kind.text) ?? row.kindAliases.map((cell) => cell.text);
@@ -186,6 +224,23 @@ function searchEntries(rows: readonly EverydayRow[]): readonly SearchEntry[] {
       description: row.description.text,
     };
   });
+}
+
+/** A site's own food as names find it; `kin` is a food of its kind that was there before. */
+function entryOf({ food, names }: LocalFood, kin: Entry | undefined): Entry {
+  const [name, ...aliases] = names;
+  if (name === undefined) throw new Error(`${food.name} was read without its name.`);
+  const cell = (text: string): Cell => ({ text, place: name.place });
+  return {
+    name,
+    aliases,
+    kind: cell(kin?.kind.text ?? food.kind),
+    kindAliases: [],
+    form: food.form,
+    number: cell(food.record.number),
+    description: cell(food.record.description),
+    make: () => (kin === undefined ? food : { ...food, kind: kin.kind.text }),
+  };
 }
 
 /** The names that come nearest first, then the others in their own order, up to five. */

@@ -14,5 +14,6 @@ export {
   type Sources,
   sourceBrief,
   sourceWords,
+  withSources,
 } from './sources.js';
 export { readYaml, shaped, type YamlText } from './yaml.js';

@@ -48,6 +48,7 @@ export const SOURCES_FILE = 'sources.yaml';
 
 const KINDS = [
   'food table',
+  'label',
   'study',
   'guideline',
   'regulation',
@@ -110,10 +111,22 @@ export function loadSources(text: string, report: Report, file = `assets/${SOURC
       );
     }
   }
+  return sourcesOf(byId);
+}
+
+function sourcesOf(byId: ReadonlyMap<string, Source>): Sources {
   return {
     all: [...byId.values()],
     find: (id) => byId.get(id) ?? { near: id.length > 100 ? [] : nearest(id, byId.keys(), 5) },
   };
+}
+
+/** The sources with more of them after their own; an id that is taken stays with the first. */
+export function withSources(sources: Sources, more: readonly Source[]): Sources {
+  if (more.length === 0) return sources;
+  const byId = new Map(sources.all.map((source) => [source.id, source]));
+  for (const source of more) if (!byId.has(source.id)) byId.set(source.id, source);
+  return sourcesOf(byId);
 }
 
 function listOf(yaml: YamlText | undefined, report: Report): readonly unknown[] {

@@ -14,9 +14,15 @@ export const localCodes = {
     about:
       'People call what the page prints. Past the shelf life pages print the words of `instead`. Call the line, then write the new day into `dated`.',
   },
+  'local/food-old': {
+    severity: 'ask',
+    rule: 'The label of a local food is used only within its shelf life.',
+    about:
+      'Makers change what is in a package without changing its name. Read the label in the shop again, mend what changed, then write the new day into `dated`.',
+  },
   'local/date-ahead': {
     severity: 'ask',
-    rule: 'No line or place is dated after the day of the build.',
+    rule: 'No line, place or label is dated after the day of the build.',
     about:
       'A day in the future keeps an entry from ever growing old. Write the day on which the entry was written or last called, or build with the right `--on` day.',
   },

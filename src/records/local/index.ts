@@ -1,5 +1,6 @@
 export { isDay, monthsLater } from './calendar.js';
 export { localCodes } from './codes.js';
+export { LOCAL_FOODS_FILE, type LocalFood, readLocalFoods } from './foods.js';
 export { type LocalLine, type LocalLines, lineOn, NO_LINES, readLines } from './lines.js';
 export {
   type InterpreterLine,
