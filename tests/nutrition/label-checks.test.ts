@@ -33,23 +33,24 @@ import {
   usClaim,
 } from '../../src/nutrition/index.js';
 import { valueIn } from './expect-result.js';
+import type { CaseStatus } from './published-case.js';
 
-/**
- * Published values for labels, food energy and reference intakes, one row a value or a set. `status` says how the
- * expected value is known: `source` was seen in the source or an independent copy, `memory` was recalled
- * from it, `computed` was worked out by hand from a rule that was seen, `computed, memory` from one that was recalled.
- */
+/** Published values for labels, food energy and reference intakes, one row a value or a set. */
 interface Check {
   readonly id: string;
   readonly title: string;
   readonly source: string;
-  readonly status: 'source' | 'memory' | 'computed' | 'computed, memory';
+  readonly status: CaseStatus;
   readonly got: () => unknown;
   readonly expected: unknown;
   /** Absolute; none is exact. */
   readonly tolerance?: number;
 }
 
+const SEEN: CaseStatus = 'value printed in the source';
+const MEMORY: CaseStatus = 'value of the source, from memory';
+const BY_HAND: CaseStatus = 'computed by hand, formula verified';
+const BY_HAND_MEMORY: CaseStatus = 'computed by hand, formula from memory';
 const RULE = '21 CFR 101.9(c)(8)(iv) and (c)(9), 2016 rule';
 const SAMPLE = 'FDA sample label of 2016';
 const DRI =
@@ -76,7 +77,7 @@ const CHECKS: readonly Check[] = [
     id: 'C-DV-01',
     title: 'Daily Values, adults and children 4 and over',
     source: RULE,
-    status: 'source',
+    status: SEEN,
     got: () => Object.fromEntries(Object.entries(DAILY_VALUES).map(([name, { value }]) => [name, value])),
     expected: {
       fat: 78,
@@ -120,7 +121,7 @@ const CHECKS: readonly Check[] = [
     id: 'C-DV-02',
     title: 'percents of the sample label',
     source: SAMPLE,
-    status: 'memory',
+    status: MEMORY,
     got: () => [
       exactPercent('fat', 8, 'g'),
       exactPercent('saturated fat', 1, 'g'),
@@ -139,7 +140,7 @@ const CHECKS: readonly Check[] = [
     id: 'C-DV-04',
     title: '5 percent is low and 20 is high',
     source: 'FDA consumer pages',
-    status: 'source',
+    status: SEEN,
     got: () => [5, 6, 19, 20].map(lowOrHigh),
     expected: ['low', 'between', 'between', 'high'],
   },
@@ -147,7 +148,7 @@ const CHECKS: readonly Check[] = [
     id: 'C-RND-01',
     title: 'rounding of calories',
     source: '21 CFR 101.9(c)(1)',
-    status: 'source',
+    status: SEEN,
     got: () => [2, 3, 4.9, 47, 50, 52, 236].map(permittedCalories),
     expected: [[0], [0, 5], [0, 5], [45], [50], [50], [240]],
   },
@@ -155,7 +156,7 @@ const CHECKS: readonly Check[] = [
     id: 'C-RND-02',
     title: 'rounding of fat',
     source: '21 CFR 101.9(c)(2)',
-    status: 'source',
+    status: SEEN,
     got: () => [0.49, 0.5, 4.7, 4.9, 5.4, 5.6].map(declaredFat),
     expected: [0, 0.5, 4.5, 5, 5, 6],
   },
@@ -163,7 +164,7 @@ const CHECKS: readonly Check[] = [
     id: 'C-RND-04',
     title: 'rounding of cholesterol',
     source: '21 CFR 101.9(c)(3)',
-    status: 'source',
+    status: SEEN,
     got: () =>
       [1.9, 3, 6, 8]
         .map(declaredCholesterol)
@@ -174,7 +175,7 @@ const CHECKS: readonly Check[] = [
     id: 'C-RND-06',
     title: 'calories of the sample label',
     source: SAMPLE,
-    status: 'memory',
+    status: MEMORY,
     got: () => {
       const exact = kcal({ fat: 8, carbohydrate: 37, protein: 3 }) ?? Number.NaN;
       return [exact, ...permittedCalories(exact)];
@@ -185,7 +186,7 @@ const CHECKS: readonly Check[] = [
     id: 'C-CLM-01',
     title: 'sodium claims on unrounded amounts',
     source: '21 CFR 101.61; FDA Food Labeling Guide, appendix A; NAP 13221',
-    status: 'computed',
+    status: BY_HAND,
     got: () => [4.9, 5, 35, 36, 140, 140.4].map((sodium) => strongest('sodium', { sodium })),
     expected: ['sodium free', 'very low sodium', 'very low sodium', 'low sodium', 'low sodium', 'none'],
   },
@@ -193,7 +194,7 @@ const CHECKS: readonly Check[] = [
     id: 'C-CLM-03',
     title: 'fat claims',
     source: '21 CFR 101.62(b)',
-    status: 'source',
+    status: SEEN,
     got: () => [0.4, 3, 3.1].map((fat) => strongest('fat', { fat })),
     expected: ['fat free', 'low fat', 'none'],
   },
@@ -201,7 +202,7 @@ const CHECKS: readonly Check[] = [
     id: 'C-CLM-04',
     title: 'low saturated fat needs 1 g and 15 percent of calories',
     source: '21 CFR 101.62(c)(2)',
-    status: 'source',
+    status: SEEN,
     got: () => {
       const verdict = valueIn(usClaim('low saturated fat', perReference({ 'saturated fat': 1, energy: 50 })));
       return [verdict.findings[1]?.actual, verdict.allowed];
@@ -213,7 +214,7 @@ const CHECKS: readonly Check[] = [
     id: 'C-CLM-06',
     title: 'reduced and light in sodium',
     source: '21 CFR 101.61(b)(6) and 101.56(c)',
-    status: 'computed',
+    status: BY_HAND,
     got: () =>
       [451, 450, 300].map((sodium) => {
         const claim = valueIn(lessClaim(known(sodium, 'mg'), known(600, 'mg'), 'no'));
@@ -225,7 +226,7 @@ const CHECKS: readonly Check[] = [
     id: 'C-CLM-08',
     title: 'good source and high',
     source: '21 CFR 101.54(b) and (c)',
-    status: 'source',
+    status: SEEN,
     got: () => [9.9, 10, 19.9, 20].map((percent) => sourceWord(percent)),
     expected: ['none', 'good source', 'good source', 'high'],
   },
@@ -233,7 +234,7 @@ const CHECKS: readonly Check[] = [
     id: 'C-CLM-09',
     title: 'low sodium of a meal is per 100 g',
     source: '21 CFR 101.61(b)(5)',
-    status: 'source',
+    status: SEEN,
     got: () => {
       const verdict = valueIn(usClaim('low sodium', { grams: 300, amounts: { sodium: 400 } }, 'meal'));
       return [verdict.findings[0]?.actual, verdict.allowed];
@@ -245,7 +246,7 @@ const CHECKS: readonly Check[] = [
     id: 'C-CLM-11',
     title: 'gluten-free under 20 parts per million',
     source: '21 CFR 101.91',
-    status: 'memory',
+    status: MEMORY,
     got: () =>
       [19.9, 20].map(
         (ppm) => glutenFree({ ppm, glutenGrain: 'no', untreatedDerivative: 'no', fermented: 'no' }).allowed,
@@ -256,7 +257,7 @@ const CHECKS: readonly Check[] = [
     id: 'C-CLM-12',
     title: 'organic wording by share',
     source: '7 CFR 205.301',
-    status: 'memory',
+    status: MEMORY,
     got: () => [100, 95, 94.9, 70, 69.9].map((percent) => valueIn(organicWords(percent)).words),
     expected: [
       '100 percent organic',
@@ -270,7 +271,7 @@ const CHECKS: readonly Check[] = [
     id: 'C-HEAL-01',
     title: 'days of the rule on "healthy"',
     source: '89 FR 106064; 90 FR 10592',
-    status: 'source',
+    status: SEEN,
     got: () => HEALTHY_DATES,
     expected: {
       published: '2024-12-27',
@@ -283,7 +284,7 @@ const CHECKS: readonly Check[] = [
     id: 'C-EU-01',
     title: 'low salt in the EU is 0.12 g of sodium, 0.3 g of salt',
     source: 'Regulation (EC) 1924/2006, Annex',
-    status: 'computed',
+    status: BY_HAND,
     got: () =>
       [0.3, 0.31, 0.1, 0.0125].map((salt) => {
         const sodium = sodiumFromSalt(known(salt, 'g')).quantity.value;
@@ -296,7 +297,7 @@ const CHECKS: readonly Check[] = [
     id: 'C-EU-02',
     title: 'sodium as salt',
     source: 'Regulation (EU) 1169/2011, Annex I',
-    status: 'source',
+    status: SEEN,
     got: () => [400, 120, 1000].map((mg) => saltFromSodium(known(mg, 'mg')).quantity.value),
     expected: [1, 0.3, 2.5],
     tolerance: 0.001,
@@ -305,7 +306,7 @@ const CHECKS: readonly Check[] = [
     id: 'C-EU-04',
     title: 'kJ are summed with their own factors',
     source: 'Regulation (EU) 1169/2011, Annex XIV',
-    status: 'computed, memory',
+    status: BY_HAND_MEMORY,
     got: () => {
       const grams = { fat: 30, carbohydrate: 10, protein: 5, fiber: 3 };
       return [
@@ -321,7 +322,7 @@ const CHECKS: readonly Check[] = [
     id: 'D-01',
     title: 'general factors',
     source: 'USDA AH-74; 21 CFR 101.9(c)(1)(i)(B)',
-    status: 'computed',
+    status: BY_HAND,
     got: () => kcal({ fat: 10, carbohydrate: 30, protein: 8, alcohol: 0 }),
     expected: 242,
     tolerance: 0.01,
@@ -330,7 +331,7 @@ const CHECKS: readonly Check[] = [
     id: 'D-02',
     title: 'with alcohol',
     source: 'general factor of 7 kcal a gram',
-    status: 'computed',
+    status: BY_HAND,
     got: () => kcal({ fat: 0, carbohydrate: 4, protein: 0, alcohol: 14 }),
     expected: 114,
     tolerance: 0.01,
@@ -339,7 +340,7 @@ const CHECKS: readonly Check[] = [
     id: 'D-04',
     title: 'acceptable shares in grams at 2000 kcal',
     source: 'DRI for macronutrients 2002/2005: 45 to 65, 10 to 35, 20 to 35 percent',
-    status: 'computed',
+    status: BY_HAND,
     got: () =>
       (['carbohydrate', 'protein', 'fat'] as const).flatMap((of) => {
         const { low, high } = valueIn(acceptableGrams(of, 2000));
@@ -352,7 +353,7 @@ const CHECKS: readonly Check[] = [
     id: 'D-06',
     title: 'ketogenic ratio and share of energy',
     source: 'ratio of fat to protein and carbohydrate',
-    status: 'computed',
+    status: BY_HAND,
     got: () =>
       [valueIn(ketogenicRatio(120, 25, 15)), valueIn(ketogenicRatio(100, 20, 5))].flatMap((one) => [
         one.ratio,
@@ -365,7 +366,7 @@ const CHECKS: readonly Check[] = [
     id: 'D-07',
     title: 'energy from fat at four ratios',
     source: 'arithmetic with 9 and 4',
-    status: 'computed',
+    status: BY_HAND,
     got: () => [4, 3, 2, 1].map(energyFromFat),
     expected: [90, 87.1, 81.8, 69.2],
     tolerance: 0.05,
@@ -374,7 +375,7 @@ const CHECKS: readonly Check[] = [
     id: 'D-08, grams',
     title: 'alcohol of standard drinks',
     source: 'NIAAA standard drink of 14 g; ethanol 0.789 g a mL',
-    status: 'computed, memory',
+    status: BY_HAND_MEMORY,
     got: () =>
       [valueIn(alcoholIn(355, 5)), valueIn(alcoholIn(148, 12)), valueIn(alcoholIn(44, 40))].map(
         (one) => one.grams,
@@ -386,7 +387,7 @@ const CHECKS: readonly Check[] = [
     id: 'D-08, energy',
     title: 'energy of the alcohol of standard drinks',
     source: 'NIAAA standard drink of 14 g; ethanol 0.789 g a mL',
-    status: 'computed, memory',
+    status: BY_HAND_MEMORY,
     got: () =>
       [valueIn(alcoholIn(355, 5)), valueIn(alcoholIn(148, 12)), valueIn(alcoholIn(44, 40))].map(
         (one) => one.kcal,
@@ -398,7 +399,7 @@ const CHECKS: readonly Check[] = [
     id: 'F-DRI-01',
     title: 'men of 25',
     source: DRI,
-    status: 'source',
+    status: SEEN,
     got: () =>
       (
         [
@@ -422,7 +423,7 @@ const CHECKS: readonly Check[] = [
     id: 'F-DRI-03',
     title: 'calcium and iron at 60',
     source: DRI,
-    status: 'source',
+    status: SEEN,
     got: () => [intake('female', 60)('calcium'), intake('male', 60)('calcium'), intake('female', 60)('iron')],
     expected: [1200, 1000, 8],
   },
@@ -430,7 +431,7 @@ const CHECKS: readonly Check[] = [
     id: 'F-DRI-04',
     title: 'vitamin B6 at 50 and 51',
     source: DRI,
-    status: 'source',
+    status: SEEN,
     got: () =>
       [50, 51].flatMap((years) => [
         intake('male', years)('vitamin B6'),
@@ -442,7 +443,7 @@ const CHECKS: readonly Check[] = [
     id: 'F-DRI-06',
     title: 'potassium of the intake and of the label',
     source: DRI,
-    status: 'source',
+    status: SEEN,
     got: () => [intake('female', 30)('potassium'), DAILY_VALUES.potassium.value],
     expected: [2600, 4700],
   },
@@ -450,7 +451,7 @@ const CHECKS: readonly Check[] = [
     id: 'F-UL-01',
     title: 'upper levels that count some sources only',
     source: 'NASEM DRI tables of upper levels, footnotes',
-    status: 'memory',
+    status: MEMORY,
     got: () =>
       (['magnesium', 'niacin', 'folate', 'vitamin E', 'vitamin A'] as const).map((name) => {
         const { counts, value, unit } = valueIn(upperLimit(name, 'males 19 to 30 years'));
@@ -468,7 +469,7 @@ const CHECKS: readonly Check[] = [
     id: 'F-DIET-03',
     title: 'iron without meat',
     source: 'DRI for micronutrients 2001, iron chapter',
-    status: 'memory',
+    status: MEMORY,
     got: () => [
       intake('female', 30)('iron'),
       valueIn(meatlessIntake('iron', valueIn(lifeStageOf({ sex: 'female', years: 30 })))).value,
@@ -480,7 +481,7 @@ const CHECKS: readonly Check[] = [
 
 describe('published values of labels, food energy and intakes', () => {
   it.each(
-    CHECKS.map((check) => [`${check.id} ${check.title} [${check.status}] (${check.source})`, check] as const),
+    CHECKS.map((check) => [`${check.id} ${check.title} [${check.status}; ${check.source}]`, check] as const),
   )('%s', (_, { got, expected, tolerance }) => {
     if (tolerance === undefined) return expect(got()).toEqual(expected);
     const [ours, theirs] = [[got()].flat(), [expected].flat()];
