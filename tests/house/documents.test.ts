@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join, posix } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { filesBelow, ROOT } from './source.js';
+import { filesBelow, ROOT, type SourceFile, sourceFiles } from './source.js';
 
 /** The two documents for people who come new, which name paths, packages and commands. */
 const DOCUMENTS = ['README.md', 'DEVELOPERS.md'] as const;
@@ -45,6 +45,29 @@ function section(text: string, heading: string): string {
   const found = parts.find((part) => part.startsWith(`${heading}\n`));
   if (found === undefined) throw new Error(`There is no section "${heading}".`);
   return found;
+}
+
+/** Files of the core that speak of workings and have no formula of their own, with the reason. */
+const NO_FORMULA: Readonly<Record<string, string>> = {
+  'src/nutrition/reckoned.ts': 'the shape of a result with its working',
+  'src/nutrition/working.ts': 'the shape of a working, and how two are put together',
+};
+
+/** Whether code gives results with a working, or works with such results. */
+function makesWorkings({ text }: SourceFile): boolean {
+  const code = text.replace(/\/\*[\s\S]*?\*\/|\/\/.*$/gm, '');
+  return /\b(?:Working|Worked|Reckoned|EnergyEstimate)\b/.test(code);
+}
+
+/** The table of formulas: what, formula, source, file, test. */
+function formulaRows(text: string) {
+  const rows = section(text, 'Formulas').matchAll(
+    /^\| [^|]+ \| [^|]+ \| [^|]+ \| `([a-z0-9/.-]+\.ts)` \| `(tests\/[^`]+)` \|$/gm,
+  );
+  return [...rows].map(([, file = '', test = '']) => ({
+    file: file.includes('/') ? file : `src/nutrition/${file}`,
+    test,
+  }));
 }
 
 describe('the documents', () => {
@@ -93,11 +116,17 @@ describe('the documents', () => {
     expect(named.filter((name) => !used.includes(name))).toEqual([]);
   });
 
-  it('DEVELOPERS.md names the table of every formula of the core with a test that exists', () => {
-    const rows = section(read('DEVELOPERS.md'), 'Formulas').matchAll(/^\| .*\| `(tests\/[^`]+)` \|$/gm);
-    const tests = [...rows].map((row) => row[1] ?? '');
-    expect(tests.length).toBeGreaterThan(8);
-    expect(tests.filter((path) => !existsSync(join(ROOT, path)))).toEqual([]);
+  it('DEVELOPERS.md names every formula of the core with its file and a test that exists', () => {
+    const rows = formulaRows(read('DEVELOPERS.md'));
+    expect(rows.length).toBeGreaterThan(50);
+    expect(
+      rows.filter(({ file, test }) => ![file, test].every((path) => existsSync(join(ROOT, path)))),
+    ).toEqual([]);
+    const named = new Set(rows.map(({ file }) => file));
+    const makers = sourceFiles('src/nutrition').filter(makesWorkings);
+    expect(makers.length).toBeGreaterThan(35);
+    const bare = makers.map(({ path }) => path).filter((path) => !named.has(path));
+    expect(bare).toEqual(Object.keys(NO_FORMULA));
   });
 });
 
@@ -110,5 +139,13 @@ describe('each rule for documents has been seen to fail', () => {
 
   it('a script', () => {
     expect(scriptsIn('Run `npm run make:nothing` or npm test.')).toEqual(['make:nothing', 'test']);
+  });
+
+  it('a row of the table of formulas, and a file that needs one', () => {
+    const text =
+      '## Formulas\n\n| a | `b` | c | `d.ts` | `tests/e.test.ts` |\n| a | `b` | c | `tests/e.test.ts` |\n';
+    expect(formulaRows(text)).toEqual([{ file: 'src/nutrition/d.ts', test: 'tests/e.test.ts' }]);
+    expect(makesWorkings({ path: '', text: 'export function f(): Worked<"g"> {}' })).toBe(true);
+    expect(makesWorkings({ path: '', text: '/** A Working. */ const a = 1; // Worked' })).toBe(false);
   });
 });
