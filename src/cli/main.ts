@@ -13,6 +13,7 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   check: { about: 'print what is wrong, with its place and what to do', load: () => import('./check.js') },
   explain: { about: "print one number's whole story", load: () => import('./explain.js') },
   foods: { about: 'find a food, with its measures and nutrients', load: () => import('./foods.js') },
+  calc: { about: 'work out one formula, with its working and source', load: () => import('./calc.js') },
 };
 
 const HELP = `platework turns nutrition lessons written in Markdown into slides, worksheets and handouts.

@@ -1,0 +1,32 @@
+import { calculationNamed, readGiven } from '../../../src/cli/calc/call.js';
+import type { Answer, Calculation, Shown } from '../../../src/cli/calc/contract.js';
+import { openShelf } from '../../../src/cli/calc/shelf.js';
+import type { Result } from '../../../src/nutrition/index.js';
+
+/** A call with what a source says has to come of it. */
+export interface Expected {
+  /** Where the values were printed, or by which rule they were worked out by hand. */
+  readonly source: string;
+  readonly call: readonly [string, ...string[]];
+  /** By the name of the result: a word, or a value (or both ends) and how far off it may be. */
+  readonly gives: Readonly<
+    Record<string, string | null | readonly [value: number | readonly [number, number], off: number]>
+  >;
+}
+
+const shelf = openShelf();
+
+/** Runs a call inside the tests; a usage error throws. */
+export function calc([name, ...words]: readonly string[]): {
+  calculation: Calculation;
+  result: Result<Answer>;
+} {
+  const calculation = calculationNamed(name ?? '');
+  return { calculation, result: calculation.compute(readGiven(calculation, words).values, shelf) };
+}
+
+export function resultsOf(call: readonly string[]): ReadonlyMap<string, Shown> {
+  const { result } = calc(call);
+  if (!result.ok) throw new Error(`${call.join(' ')} was refused: ${result.reason}`);
+  return new Map(result.value.results.map((one) => [one.name, one]));
+}
