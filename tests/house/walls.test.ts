@@ -90,6 +90,9 @@ const DOORS: Readonly<Record<string, readonly string[]>> = {
   'remark-gfm': ['src/lesson/'],
   mdast: ['src/lesson/'],
   'mdast-util-directive': ['src/lesson/'],
+  syllable: ['src/reading/'],
+  'dale-chall': ['src/reading/'],
+  spache: ['src/reading/'],
   '@rgrove/parse-xml': ['src/figures/', 'src/translation/', 'src/writers/'],
 };
 
