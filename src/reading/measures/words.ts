@@ -30,21 +30,22 @@ const NUMERAL = /^[^\p{L}]*\p{N}[^\p{L}]*$/u;
  */
 export function wordsOf(sentence: string, language: MeasuredLanguage): Word[] {
   const groups: string[][] = [];
-  let glue: 'hyphen' | 'digits' | undefined;
-  let last = '';
+  // What stands before the segment: a word, and after it at most one sign that can join.
+  let [last, sign] = ['', ' '];
   for (const { segment } of segmenter(language).segment(sentence)) {
-    if (WORDLIKE.test(segment)) {
-      const group = groups.at(-1);
-      const digits = NUMERAL.test(segment) && NUMERAL.test(last);
-      if (group && glue === 'hyphen') group.push(segment);
-      else if (group && glue === 'digits' && digits) group[group.length - 1] = `${group.at(-1)}${segment}`;
-      else groups.push([segment]);
-      last = segment;
-      glue = digits || NUMERAL.test(segment) ? 'digits' : undefined;
-    } else if (HYPHEN.test(segment)) glue = 'hyphen';
-    else glue = glue === 'digits' && /^[/⁄]$/u.test(segment) ? 'digits' : undefined;
+    if (!WORDLIKE.test(segment)) {
+      sign = sign === '' ? segment : ' ';
+      continue;
+    }
+    const group = groups.at(-1);
+    const digits = NUMERAL.test(segment) && NUMERAL.test(last);
+    if (group && HYPHEN.test(sign)) group.push(segment);
+    else if (group && digits && /^[/⁄]?$/u.test(sign))
+      group[group.length - 1] = `${group.at(-1)}${sign}${segment}`;
+    else groups.push([segment]);
+    [last, sign] = [segment, ''];
   }
-  return groups.map((parts, index) => wordFrom(parts, index));
+  return groups.map(wordFrom);
 }
 
 function wordFrom(parts: readonly string[], index: number): Word {
