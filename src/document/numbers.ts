@@ -21,6 +21,8 @@ export interface ShownNumber {
   readonly low?: number;
   readonly high?: number;
   readonly atLeast?: boolean;
+  /** Printed with so many decimals at most instead of two figures: for what is counted, clocked or paid, and for ratios. */
+  readonly decimals?: number;
   readonly text: string;
   readonly unit: string;
   readonly formula: string;

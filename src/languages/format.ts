@@ -11,6 +11,8 @@ export interface Unrounded {
   readonly high?: number;
   readonly atLeast?: boolean;
   readonly unit: string;
+  /** So many decimals at most, in place of two figures: for what is counted, clocked or paid, and for ratios. */
+  readonly decimals?: number;
 }
 
 function policyOf(language: string): Policy {
@@ -49,7 +51,7 @@ export function formatDigits(value: number, language: string): string {
 export function formatQuantity(quantity: Unrounded, language: string): string {
   const policy = policyOf(language);
   if (quantity.low !== undefined && quantity.high !== undefined) {
-    const [low, high] = outward(quantity.low, quantity.high);
+    const [low, high] = outward(quantity.low, quantity.high, quantity.decimals);
     if (low === high) return withUnit(low, quantity.unit, language);
     const words = fillSlots(policy.range, {
       low: formatDigits(low, language),
@@ -58,18 +60,30 @@ export function formatQuantity(quantity: Unrounded, language: string): string {
     return words.replaceAll(' ', NBSP);
   }
   if (quantity.value === null) return policy.notKnown;
-  if (quantity.value > 0 && quantity.value < 0.5) {
+  const { value, decimals } = quantity;
+  if (decimals === undefined && value > 0 && value < 0.5) {
     return fillSlots(policy.lessThan, { value: withUnit(1, quantity.unit, language) }).replaceAll(' ', NBSP);
   }
-  const shown = withUnit(roundToStep(quantity.value, displayStep(quantity.value)), quantity.unit, language);
+  const rounded = exactly(roundToStep(value, stepOf(value, decimals)), decimals);
+  const shown = withUnit(rounded, quantity.unit, language);
   return quantity.atLeast ? fillSlots(policy.atLeast, { value: shown }).replaceAll(' ', NBSP) : shown;
 }
 
 /** Both ends of a range rounded away from each other, on the coarser end's step. */
-export function outward(low: number, high: number): readonly [number, number] {
-  const step = displayStep(high);
+export function outward(low: number, high: number, decimals?: number): readonly [number, number] {
+  const step = stepOf(high, decimals);
   const slack = 1e-9;
-  return [Math.floor(low / step + slack) * step, Math.ceil(high / step - slack) * step];
+  const ends = [Math.floor(low / step + slack) * step, Math.ceil(high / step - slack) * step] as const;
+  return [exactly(ends[0], decimals), exactly(ends[1], decimals)];
+}
+
+function stepOf(value: number, decimals: number | undefined): number {
+  return decimals === undefined ? displayStep(value) : 10 ** -decimals;
+}
+
+/** Without the noise that a multiple of a decimal step has in its last digits. */
+function exactly(value: number, decimals = 0): number {
+  return Number(value.toFixed(decimals));
 }
 
 /** One end of a range as printed without its unit, such as `270`. */

@@ -50,6 +50,12 @@ export const POLICIES: Readonly<Record<Spoken, Policy>> = {
     month: '{month} {year}',
     months: MONTHS_EN,
     plural: (count) => (count === 1 ? 'one' : 'other'),
-    units: { kcal: { one: 'calorie', other: 'calories' }, cup: { one: 'cup', other: 'cups' }, '%': '%' },
+    units: {
+      kcal: { one: 'calorie', other: 'calories' },
+      cup: { one: 'cup', other: 'cups' },
+      min: { one: 'minute', other: 'minutes' },
+      day: { one: 'day', other: 'days' },
+      '%': '%',
+    },
   },
 };

@@ -31,6 +31,24 @@ describe('a quantity as it is printed', () => {
     expect(q(value, unit)).toBe(shown);
   });
 
+  it.each([
+    [155, 'min', 0, '155 minutes'],
+    [1, 'day', 0, '1 day'],
+    [1350, 'kcal', 0, '1,350 calories'],
+    [0.3, 'min', 0, '0 minutes'],
+    [2.3714, '', 1, '2.4'],
+    [3, '', 1, '3'],
+    [0.25, '', 1, '0.3'],
+    [4.999, '', 2, '5'],
+  ])('%s %s with %s decimals prints as %s', (value, unit, decimals, shown) => {
+    expect(q(value, unit, { decimals })).toBe(shown);
+  });
+
+  it('rounds the ends of a range outward to so many decimals', () => {
+    expect(q(null, '%', { low: 44.6, high: 65, decimals: 0 })).toBe('44 to 65%');
+    expect(outward(0.31, 0.72, 1)).toEqual([0.3, 0.8]);
+  });
+
   it('says what is not known, and never zero', () => {
     expect(q(null)).toBe('not known');
   });
