@@ -6,13 +6,15 @@ import type { Say, Slots, TermTable } from '../languages/index.js';
 import type { DirectivePart, InlineNode, KnownDirective } from '../lesson/index.js';
 import type { Food } from '../nutrition/index.js';
 import type { Level } from '../reading/index.js';
-import type { Foods, Sources } from '../records/index.js';
+import type { Foods, LocalPrices, Sources } from '../records/index.js';
 
 /** What reading a directive's words may ask. Problems go to the report; reading never throws. */
 export interface ReadContext {
   readonly foods: Foods;
   readonly sources: Sources;
   readonly register: Register;
+  /** What the site's shops ask; none where the lesson has no site. */
+  readonly prices: LocalPrices;
   /** Language of the lesson. */
   readonly language: string;
   /** The day of the build. */

@@ -23,6 +23,8 @@ export interface ShownNumber {
   readonly atLeast?: boolean;
   /** Printed with so many decimals at most instead of two figures: for what is counted, clocked or paid, and for ratios. */
   readonly decimals?: number;
+  /** Rounded this way only, when it is a limit that rounding must not loosen: heat up, cold down. */
+  readonly rounds?: 'up' | 'down';
   readonly text: string;
   readonly unit: string;
   readonly formula: string;

@@ -13,6 +13,8 @@ export interface Unrounded {
   readonly unit: string;
   /** So many decimals at most, in place of two figures: for what is counted, clocked or paid, and for ratios. */
   readonly decimals?: number;
+  /** Rounded this way only: a limit that rounding must not loosen. */
+  readonly rounds?: 'up' | 'down';
 }
 
 function policyOf(language: string): Policy {
@@ -61,10 +63,12 @@ export function formatQuantity(quantity: Unrounded, language: string): string {
   }
   if (quantity.value === null) return policy.notKnown;
   const { value, decimals } = quantity;
+  const poured = KITCHEN_UNITS.has(quantity.unit) ? kitchenFraction(value) : undefined;
+  if (poured !== undefined) return pouredWords(value, poured, quantity.unit, language);
   if (decimals === undefined && value > 0 && value < 0.5) {
     return fillSlots(policy.lessThan, { value: withUnit(1, quantity.unit, language) }).replaceAll(' ', NBSP);
   }
-  const rounded = exactly(roundToStep(value, stepOf(value, decimals)), decimals);
+  const rounded = exactly(roundedTo(value, stepOf(value, decimals), quantity.rounds), decimals);
   const shown = withUnit(rounded, quantity.unit, language);
   return quantity.atLeast ? fillSlots(policy.atLeast, { value: shown }).replaceAll(' ', NBSP) : shown;
 }
@@ -75,6 +79,38 @@ export function outward(low: number, high: number, decimals?: number): readonly 
   const slack = 1e-9;
   const ends = [Math.floor(low / step + slack) * step, Math.ceil(high / step - slack) * step] as const;
   return [exactly(ends[0], decimals), exactly(ends[1], decimals)];
+}
+
+/** The nearest step, or the next one that way; noise in the last digits moves nothing. */
+function roundedTo(value: number, step: number, rounds: Unrounded['rounds']): number {
+  if (rounds === undefined) return roundToStep(value, step);
+  const slack = 1e-9;
+  return (rounds === 'up' ? Math.ceil(value / step - slack) : Math.floor(value / step + slack)) * step;
+}
+
+/** Measures that come in halves, quarters and thirds, and are written so. */
+const KITCHEN_UNITS: ReadonlySet<string> = new Set(['cup', 'tbsp', 'tsp']);
+const FRACTIONS = [
+  [1, 2],
+  [1, 3],
+  [2, 3],
+  [1, 4],
+  [3, 4],
+  [1, 8],
+] as const;
+
+/** The part of a count beyond its whole, such as `1/2`, when measures come in it. */
+function kitchenFraction(count: number): string | undefined {
+  const part = count - Math.floor(count);
+  const found = FRACTIONS.find(([top, bottom]) => Math.abs(part - top / bottom) < 1e-6);
+  return count > 0 && found ? `${found[0]}/${found[1]}` : undefined;
+}
+
+/** `1/2 cup`, `1 1/2 cups`. */
+function pouredWords(count: number, fraction: string, unit: string, language: string): string {
+  const whole = Math.floor(count);
+  const digits = whole === 0 ? fraction : `${formatDigits(whole, language)}${NBSP}${fraction}`;
+  return `${digits}${NBSP}${unitWord(count < 1 ? 1 : count, unit, language)}`;
 }
 
 function stepOf(value: number, decimals: number | undefined): number {
@@ -96,8 +132,13 @@ function withUnit(value: number, unit: string, language: string): string {
   const digits = formatDigits(value, language);
   if (unit === '') return digits;
   if (unit === '%') return `${digits}%`;
+  return `${digits}${NBSP}${unitWord(value, unit, language)}`;
+}
+
+function unitWord(value: number, unit: string, language: string): string {
+  const policy = policyOf(language);
   const word = policy.units[unit] ?? unit;
-  return `${digits}${NBSP}${typeof word === 'string' ? word : word[policy.plural(value)]}`;
+  return typeof word === 'string' ? word : word[policy.plural(value)];
 }
 
 /**

@@ -53,6 +53,11 @@ export const POLICIES: Readonly<Record<Spoken, Policy>> = {
     units: {
       kcal: { one: 'calorie', other: 'calories' },
       cup: { one: 'cup', other: 'cups' },
+      tbsp: { one: 'tablespoon', other: 'tablespoons' },
+      tsp: { one: 'teaspoon', other: 'teaspoons' },
+      s: { one: 'second', other: 'seconds' },
+      h: { one: 'hour', other: 'hours' },
+      days: { one: 'day', other: 'days' },
       min: { one: 'minute', other: 'minutes' },
       day: { one: 'day', other: 'days' },
       '%': '%',

@@ -11,6 +11,8 @@ import { input, substitute, type Working } from './working.js';
 export interface PlateYield extends CookingYield {
   /** What it is for, such as `stones and stems` or `boiling`. */
   readonly what: string;
+  /** How the factor was got, where it was worked out. */
+  readonly working?: Working;
 }
 
 /** What has to be known of a weight to price it. */
@@ -71,10 +73,14 @@ export function costOf({ price, bought, eaten, yields }: CostQuestion): Result<C
     ],
   };
   const left = factors.reduce((so, { value }) => so * value, 1);
+  const yielded = yields.reduce(
+    (so, { working }, i) => (working === undefined ? so : substitute(so, `yield_${i + 1}`, working)),
+    outer,
+  );
   return ok({
     value: ((price.money.cents / bought.grams.value) * eaten.grams.value) / left,
     unit: 'cents',
-    working: substitute(substitute(outer, 'bought', bought.working), 'eaten', eaten.working),
+    working: substitute(substitute(yielded, 'bought', bought.working), 'eaten', eaten.working),
     currency: price.money.currency,
     kind: price.kind,
     food: price.food,

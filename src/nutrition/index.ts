@@ -47,6 +47,7 @@ export * from './nutrient.js';
 export * from './nutrients-at-risk.js';
 export * from './organic-words.js';
 export * from './oxford-energy.js';
+export * from './plate-yields.js';
 export * from './portion.js';
 export * from './pours.js';
 export * from './price.js';

@@ -93,8 +93,8 @@ export function readLesson(
         }),
       );
   }
-  const local = loadLocal(workspace, site, on, report);
-  const computed = computeLesson(lesson, { ...tables, on }, report);
+  const local = loadLocal(workspace, site, tables, on, report);
+  const computed = computeLesson(lesson, { ...tables, prices: local.prices, on }, report);
   const facts = factsOf(computed);
   const pulled = pull(tables.register, facts, report);
   const readPicture = pictureReader(workspace, `lessons/${slug}`);

@@ -11,10 +11,15 @@ import {
 } from '../records/index.js';
 import {
   LOCAL_FOODS_FILE,
+  LOCAL_PRICES_FILE,
   type LocalLines,
+  type LocalPrices,
   NO_LINES,
+  NO_PRICES,
+  noPricesAt,
   readLines,
   readLocalFoods,
+  readPrices,
   readSite,
   type Site,
 } from '../records/local/index.js';
@@ -28,10 +33,11 @@ export interface Tables {
   readonly register: Register;
 }
 
-/** The site of a lesson: its lines and places, each with a date. */
+/** The site of a lesson: its lines, places and prices, each with a date. */
 export interface Local {
   readonly site?: Site;
   readonly lines: LocalLines;
+  readonly prices: LocalPrices;
 }
 
 const REGISTER = [
@@ -72,15 +78,27 @@ export function loadTables(workspace: Workspace, report: Report): Tables {
   return { foods, sources, register };
 }
 
-/** Reads the pack of a site: the workspace's own, or the program's example. */
-export function loadLocal(workspace: Workspace, site: string | undefined, on: string, report: Report): Local {
-  if (site === undefined) return { lines: NO_LINES };
+/** Reads the pack of a site: the workspace's own, or the program's example. Prices name foods of these tables. */
+export function loadLocal(
+  workspace: Workspace,
+  site: string | undefined,
+  { foods }: Pick<Tables, 'foods'>,
+  on: string,
+  report: Report,
+): Local {
+  if (site === undefined) return { lines: NO_LINES, prices: NO_PRICES };
   const read = (name: string) => packFile(workspace, site, name);
   const linesFile = read('lines.yaml');
   const siteFile = read('site.yaml');
   const lines = linesFile ? readLines(linesFile.text, linesFile.file, on, report) : NO_LINES;
   const found = siteFile ? readSite(siteFile.text, siteFile.file, lines, on, report) : undefined;
-  return { lines, ...(found ? { site: found } : {}) };
+  if (!found) return { lines, prices: NO_PRICES };
+  const prices = read(LOCAL_PRICES_FILE);
+  return {
+    lines,
+    site: found,
+    prices: prices ? readPrices(prices.text, prices.file, found, foods, report) : noPricesAt(found),
+  };
 }
 
 /** A file of a site's pack. */

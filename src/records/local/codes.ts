@@ -20,9 +20,15 @@ export const localCodes = {
     about:
       'Makers change what is in a package without changing its name. Read the label in the shop again, mend what changed, then write the new day into `dated`.',
   },
+  'local/price': {
+    severity: 'stop',
+    rule: 'A price names a food, a package that can be weighed, a sum, a shop of the site, its day and how it was got.',
+    about:
+      'A price without shop, day and size says nothing, and a slip of the point makes a cup ten times as dear. Sale prices stand in their own column, because they are somebody’s luck on a day.',
+  },
   'local/date-ahead': {
     severity: 'ask',
-    rule: 'No line, place or label is dated after the day of the build.',
+    rule: 'No line, place, label or notice is dated after the day of the build.',
     about:
       'A day in the future keeps an entry from ever growing old. Write the day on which the entry was written or last called, or build with the right `--on` day.',
   },
