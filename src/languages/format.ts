@@ -110,7 +110,7 @@ function kitchenFraction(count: number): string | undefined {
 function pouredWords(count: number, fraction: string, unit: string, language: string): string {
   const whole = Math.floor(count);
   const digits = whole === 0 ? fraction : `${formatDigits(whole, language)}${NBSP}${fraction}`;
-  return `${digits}${NBSP}${unitWord(count < 1 ? 1 : count, unit, language)}`;
+  return `${digits}${NBSP}${unitWord(Math.max(1, count), unit, language)}`;
 }
 
 function stepOf(value: number, decimals: number | undefined): number {
@@ -128,7 +128,6 @@ export function formatEnd(value: number, language: string): string {
 }
 
 function withUnit(value: number, unit: string, language: string): string {
-  const policy = policyOf(language);
   const digits = formatDigits(value, language);
   if (unit === '') return digits;
   if (unit === '%') return `${digits}%`;

@@ -96,6 +96,38 @@ describe('properties of rounding', () => {
   });
 });
 
+describe('amounts to pour and limits', () => {
+  const print = (value: number, unit: string, more: object = {}) =>
+    formatQuantity({ value, unit, ...more }, 'en').replaceAll('\u00a0', ' ');
+
+  it('prints measures in the fractions that they come in', () => {
+    expect(print(1 / 2, 'cup')).toBe('1/2 cup');
+    expect(print(2 / 3, 'cup')).toBe('2/3 cup');
+    expect(print(1.5, 'cup')).toBe('1 1/2 cups');
+    expect(print(1, 'tbsp')).toBe('1 tablespoon');
+    expect(print(1 / 8, 'tsp')).toBe('1/8 teaspoon');
+    expect(print(0.29, 'cup')).toBe('less than 1 cup');
+  });
+
+  // 165, 160 and 145 °F are 73.9, 71.1 and 62.8 °C; 40 and 0 °F are 4.4 and −17.8 °C.
+  it.each([
+    [73.888, 'up', '74 °C'],
+    [71.111, 'up', '72 °C'],
+    [62.777, 'up', '63 °C'],
+    [60, 'up', '60 °C'],
+    [4.444, 'down', '4 °C'],
+    [-17.777, 'down', '\u221218 °C'],
+  ] as const)('rounds %d %s to %s and never the other way', (value, rounds, words) => {
+    expect(print(value, '°C', { decimals: 0, rounds })).toBe(words);
+  });
+
+  it('keeps the figures of a limit that is counted', () => {
+    expect(print(165, '°F', { decimals: 0, rounds: 'up' })).toBe('165 °F');
+    expect(print(2, 'h', { decimals: 0 })).toBe('2 hours');
+    expect(print(1, 'days', { decimals: 0 })).toBe('1 day');
+  });
+});
+
 describe('digits, dates and lists', () => {
   it('groups thousands and uses a true minus', () => {
     expect(formatDigits(1234567, 'en')).toBe('1,234,567');
