@@ -44,6 +44,18 @@ export const cautionCodes = {
     about:
       'Confirmations hold for the wording of the register only. A level may reword a caution and never remove it; a dietitian or pharmacist has to read the new words.',
   },
+  'cautions/refused': {
+    severity: 'stop',
+    rule: 'Nothing unsafe is made: the register’s refusals hold for every lesson.',
+    about:
+      'The figure, row or sentence is not made, and on the draft the reason stands in its place. There is no switch for it; do what the hint says instead.',
+  },
+  'cautions/withheld': {
+    severity: 'stop',
+    rule: 'Pages that would do harm as they stand are built as drafts only.',
+    about:
+      'The content is made so that you can look at it, and marked as a draft until it is mended. There is no switch for it; do what the hint says.',
+  },
   'cautions/no-wording': {
     severity: 'stop',
     rule: 'Every pulled caution has its wording in the language of each output.',

@@ -103,6 +103,8 @@ export interface SlotValue {
   readonly print: string;
   readonly for: string;
   readonly basis: string;
+  /** Its id in assets/sources.yaml, for a value that figures show. */
+  readonly source?: string;
 }
 
 /** What is not made at all, or withheld, and what to do instead. */

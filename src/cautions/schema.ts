@@ -77,6 +77,7 @@ const value = z.strictObject({
   print: words,
   for: words,
   basis: words,
+  source: id.optional(),
 });
 
 /** One file of the register. A file may hold any of these, and the files together hold all. */

@@ -1,12 +1,14 @@
-import type { Place, Report } from '../diagnostics/index.js';
-import { problemsOf } from '../diagnostics/index.js';
-import type { Computed, Directive, ReadContext } from '../directives/contract.js';
+import type { Register } from '../cautions/index.js';
+import { nearest, type Place, type Problem, problemsOf, type Report } from '../diagnostics/index.js';
+import type { Computed, Directive, ReadContext, Reference } from '../directives/contract.js';
 import { DIRECTIVES } from '../directives/list.js';
+import type { Published } from '../directives/published.js';
 import { kebab, type Numbers, numbersOf, type ShownNumber } from '../document/index.js';
 import { formatQuantity } from '../languages/index.js';
 import type { DirectivePart, HolderPart, InlineNode, Lesson, Part } from '../lesson/index.js';
 import { isLevel, type Level } from '../reading/index.js';
 import { isSource, type Sources } from '../records/index.js';
+import { refusing } from './refusing.js';
 
 /** One directive of a lesson with what was read and computed; nothing after a problem. */
 export interface Entry {
@@ -14,6 +16,8 @@ export interface Entry {
   readonly kind: Directive;
   readonly values?: unknown;
   readonly computed?: Computed;
+  /** Why its content is not made; these words stand in its place. */
+  readonly refused?: readonly string[];
 }
 
 /** A lesson with all its numbers. */
@@ -33,6 +37,12 @@ export const computeCodes = {
       'Write :n[name]{of=id} with a name that the directive computes, and row="…" where it has rows. ' +
       '`platework explain LESSON` lists every number of a lesson.',
   },
+  'pipeline/reference': {
+    severity: 'stop',
+    rule: 'A directive refers to another of its lesson that computes what it needs, and never in a circle.',
+    about:
+      'Write the id of a directive that computes a dish, a food or what is taken away, as @id in a row or in the attribute that asks for it.',
+  },
   'pipeline/no-such-source': {
     severity: 'stop',
     rule: 'A source in running text must stand in assets/sources.yaml.',
@@ -42,31 +52,12 @@ export const computeCodes = {
 } as const;
 const problem = problemsOf(computeCodes);
 
-/** Reads and computes every directive of a lesson, in the order of the text. */
-export function computeLesson(
-  lesson: Lesson,
-  tables: Omit<ReadContext, 'report' | 'language' | 'level'>,
-  report: Report,
-): ComputedLesson {
-  const kinds = new Map(DIRECTIVES.map((kind) => [kind.schema.name, kind]));
-  const entries: Entry[] = [];
-  for (const { part, level } of directivesIn(lesson.parts)) {
-    const kind = kinds.get(part.name);
-    if (!kind) continue;
-    const values = kind.read(part, {
-      ...tables,
-      report,
-      language: lesson.front.language,
-      ...(level ? { level } : {}),
-    });
-    const computed = values === undefined ? undefined : kind.compute(values, { report });
-    entries.push({
-      part,
-      kind,
-      ...(values === undefined ? {} : { values }),
-      ...(computed ? { computed } : {}),
-    });
-  }
+/** What reading may ask that does not depend on the lesson. */
+export type ReadTables = Omit<ReadContext, 'report' | 'language' | 'level' | 'front' | 'refuse'>;
+
+/** Reads every directive of a lesson, then computes them, those that others refer to first. */
+export function computeLesson(lesson: Lesson, tables: ReadTables, report: Report): ComputedLesson {
+  const entries = inOrder(readAll(lesson, tables, report), tables.register, report);
   const numbers = numbersOf(
     entries.flatMap((entry) =>
       (entry.computed?.numbers ?? []).map(
@@ -85,6 +76,104 @@ export function computeLesson(
   };
   checkText(computed, tables.sources, report);
   return computed;
+}
+
+/** A directive that was read and waits for computing. */
+type Waiting = Omit<Entry, 'computed'> & { readonly refused: string[] };
+
+function readAll(lesson: Lesson, tables: ReadTables, report: Report): Waiting[] {
+  const kinds = new Map(DIRECTIVES.map((kind) => [kind.schema.name, kind]));
+  const { front } = lesson;
+  return directivesIn(lesson.parts).flatMap(({ part, level }) => {
+    const kind = kinds.get(part.name);
+    if (!kind) return [];
+    const refused: string[] = [];
+    const refuse = refusing(tables.register, refused, report);
+    const context = { ...tables, front, refuse, report, language: front.language };
+    const values = kind.read(part, level ? { ...context, level } : context);
+    return [{ part, kind, refused, ...(values === undefined ? {} : { values }) }];
+  });
+}
+
+/** Computes each directive after those that it refers to; a circle is reported where it closes. */
+function inOrder(waiting: readonly Waiting[], register: Register, report: Report): Entry[] {
+  const done = new Map<Waiting, Computed | undefined>();
+  const open: Waiting[] = [];
+  const byId = new Map(waiting.flatMap((one) => (one.part.id ? [[one.part.id, one] as const] : [])));
+  const computeOne = (one: Waiting): void => {
+    if (done.has(one)) return;
+    open.push(one);
+    const references = one.values === undefined ? [] : (one.kind.refersTo?.(one.values) ?? []);
+    const found = references.map((reference) => follow(reference, one));
+    open.pop();
+    const { values, kind, refused } = one;
+    done.set(
+      one,
+      values === undefined || found.includes(false)
+        ? undefined
+        : kind.compute(values, {
+            report,
+            refuse: refusing(register, refused, report),
+            published: (id) => {
+              const other = byId.get(id);
+              return other && done.get(other)?.publishes;
+            },
+          }),
+    );
+  };
+  /** False when the other has nothing to give; the reason was reported. */
+  const follow = (reference: Reference, from: Waiting): boolean => {
+    const other = byId.get(reference.id);
+    if (!other || open.includes(other)) {
+      report.add(referenceProblem(reference, other ? 'circle' : 'missing', [...byId.keys()]));
+      return false;
+    }
+    computeOne(other);
+    const computed = done.get(other);
+    if (computed?.publishes?.kind === reference.wants) return true;
+    if (computed) report.add(referenceProblem(reference, 'other', publishersOf(reference, from)));
+    return false;
+  };
+  const publishersOf = ({ wants }: Reference, from: Waiting): string[] => {
+    for (const one of waiting) if (one !== from && !open.includes(one)) computeOne(one);
+    return waiting.flatMap((one) =>
+      done.get(one)?.publishes?.kind === wants && one.part.id ? [one.part.id] : [],
+    );
+  };
+  for (const one of waiting) computeOne(one);
+  return waiting.map((one) => {
+    const { refused, ...entry } = one;
+    const computed = done.get(one);
+    return { ...entry, ...(computed ? { computed } : {}), ...(refused.length > 0 ? { refused } : {}) };
+  });
+}
+
+const WHAT: Readonly<Record<Published['kind'], string>> = {
+  dish: 'a dish',
+  food: 'a food',
+  less: 'what is taken away',
+};
+
+function referenceProblem(
+  { id, place, wants }: Reference,
+  why: 'missing' | 'circle' | 'other',
+  ids: readonly string[],
+): Problem {
+  const near = nearest(id, ids);
+  const others = near.length > 0 ? near : ids.slice(0, 5);
+  const message = {
+    missing: `No directive of this lesson has the id "${id}".`,
+    circle: `"${id}" refers back to this directive, so that neither can be computed.`,
+    other: `"${id}" does not compute ${WHAT[wants]}.`,
+  }[why];
+  const offer =
+    others.length > 0 ? `Such ids here: ${others.join(', ')}.` : `The lesson needs ${WHAT[wants]} first.`;
+  return problem('pipeline/reference', message, {
+    place,
+    hint: why === 'circle' ? 'Let one of the two stand on its own.' : offer,
+    actual: id,
+    expected: others,
+  });
 }
 
 interface Standing {

@@ -1,4 +1,6 @@
 import type { DirectiveFacts, Facts, Passage } from '../cautions/index.js';
+import type { Computed } from '../directives/contract.js';
+import { formatDate } from '../languages/index.js';
 import { type InlineNode, type Lesson, type Part, plainText, type Row } from '../lesson/index.js';
 import type { ComputedLesson, Entry } from './compute.js';
 
@@ -10,7 +12,7 @@ export function factsOf(computed: ComputedLesson): Facts {
   return {
     language: front.language,
     topics: front.topics.map((name, index) => withPlace({ name }, front.places.get(`topics.${index}`))),
-    directives: entries.flatMap((entry) => directiveFacts(entry) ?? []),
+    directives: entries.flatMap((entry) => directiveFacts(entry, front.language) ?? []),
     texts: [...passagesIn(lesson.parts, 'text'), ...frontPassages(lesson)],
     guidance: front.guidance,
     called: written.flatMap((c) => (c.kind === 'called' ? [{ id: c.id, place: c.place }] : [])),
@@ -24,7 +26,7 @@ function withPlace<T extends object, P>(value: T, place: P | undefined): T & { r
 }
 
 /** A directive that failed still tells its name, so that what it always pulls is not lost with it. */
-function directiveFacts({ part, computed }: Entry): DirectiveFacts | undefined {
+function directiveFacts({ part, computed }: Entry, language: string): DirectiveFacts | undefined {
   if (computed?.facts.caution) return undefined;
   const facts = computed?.facts;
   return {
@@ -33,7 +35,21 @@ function directiveFacts({ part, computed }: Entry): DirectiveFacts | undefined {
     place: part.place,
     foods: facts?.foods ?? [],
     nutrients: facts?.nutrients ?? [],
+    ...(facts?.settings ? { settings: facts.settings } : {}),
+    ...(facts?.slots ? { slots: slotsInWords(facts.slots, language) } : {}),
   };
+}
+
+function slotsInWords(
+  slots: NonNullable<Computed['facts']['slots']>,
+  language: string,
+): Record<string, string> {
+  return Object.fromEntries(
+    Object.entries(slots).map(([name, value]) => [
+      name,
+      typeof value === 'string' ? value : formatDate(value.day, language),
+    ]),
+  );
 }
 
 function frontPassages({ front }: Lesson): Passage[] {

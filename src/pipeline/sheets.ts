@@ -78,7 +78,7 @@ export function viewerFor(desk: Desk, kind: SheetKind | 'slides', level: Level, 
     view.shows === undefined ? [] : oneNote(figureCautionBlocks(desk.pulled, view.shows, setting, report));
   return createViewer(
     desk.computed,
-    { where, level, language: desk.language },
+    { where, level, language: desk.language, measures: setting.country === 'us' ? 'us' : 'metric' },
     desk.readPicture,
     notes,
     report,

@@ -1,5 +1,5 @@
 import type { Report } from '../diagnostics/index.js';
-import type { View, ViewContext, Where } from '../directives/contract.js';
+import type { Measures, View, ViewContext, Where } from '../directives/contract.js';
 import type { Block, Inline, Picture } from '../document/index.js';
 import {
   formatDate,
@@ -19,6 +19,7 @@ export interface Audience {
   readonly where: Where;
   readonly level: Level;
   readonly language: string;
+  readonly measures: Measures;
 }
 
 /** Reads the lesson's own pictures; reports what is wrong and then returns nothing. */
@@ -56,7 +57,7 @@ export function createViewer(
     const found = lesson.numbers.get(id);
     if (found?.low === undefined || found.high === undefined)
       throw new Error(`The number ${id} is no range.`);
-    const [low, high] = outward(found.low, found.high);
+    const [low, high] = outward(found.low, found.high, found.decimals);
     return { low: formatDigits(low, language), high: formatDigits(high, language) };
   };
   const inlineContext = {
@@ -71,6 +72,7 @@ export function createViewer(
   const open: DirectivePart[] = [];
   const view = (part: DirectivePart): View | undefined => {
     const entry = lesson.entryOf(part);
+    if (entry?.refused) return refusedView(entry.refused, audience.where);
     if (!entry?.computed || open.includes(part)) return undefined;
     open.push(part);
     const context: ViewContext = {
@@ -107,4 +109,13 @@ export function createViewer(
       emptyCellsAreFields: audience.where === 'worksheet' || audience.where === 'key',
     });
   return { audience, blocks, inlines, view };
+}
+
+/** On the draft, why the content is not made. */
+function refusedView(reasons: readonly string[], where: Where): View {
+  const blocks: Block[] = reasons.map((text) => ({
+    kind: 'paragraph',
+    inlines: [{ text, strong: true }],
+  }));
+  return where === 'slide' ? { blocks: [], stages: [{ kind: 'words', blocks }] } : { blocks };
 }

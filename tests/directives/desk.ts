@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { createReport, type Problem, type Report, sortProblems } from '../../src/diagnostics/index.js';
-import type { ReadContext, View, Where } from '../../src/directives/contract.js';
+import type { View, Where } from '../../src/directives/contract.js';
 import { DIRECTIVES } from '../../src/directives/list.js';
 import { type DirectivePart, type Lesson, type Part, parseLesson } from '../../src/lesson/index.js';
-import { type ComputedLesson, computeLesson } from '../../src/pipeline/compute.js';
+import { type ComputedLesson, computeLesson, type ReadTables } from '../../src/pipeline/compute.js';
 import { createViewer } from '../../src/pipeline/viewer.js';
 import { LEVELS, type Level } from '../../src/reading/index.js';
 import { loadFoods, loadSources, SOURCES_FILE } from '../../src/records/index.js';
@@ -16,7 +16,7 @@ const loading = createReport();
 /** The project's own tables, loaded once for all tests of a file. */
 export const foods = loadFoods(ASSETS, loading);
 const sources = loadSources(readFileSync(`assets/${SOURCES_FILE}`, 'utf8'), loading);
-export const tables: Omit<ReadContext, 'report'> = { foods, sources, register, language: 'en', on: DAY };
+export const tables: ReadTables = { foods, sources, register, on: DAY };
 
 export const PLACES: readonly Where[] = ['handout', 'worksheet', 'key', 'slide', 'staff'];
 /** Every place with every level that can stand there. */
@@ -95,7 +95,7 @@ export function viewOf(
 ): View | undefined {
   const viewer = createViewer(
     computed,
-    { where, level, language: 'en' },
+    { where, level, language: 'en', measures: 'us' },
     () => undefined,
     () => [],
     createReport(),

@@ -1,3 +1,4 @@
+import type { Report } from '../../diagnostics/index.js';
 import { kebab } from '../../document/index.js';
 import {
   type Candidate,
@@ -27,7 +28,7 @@ export interface QuizResult extends Computed {
 /** The right option of each question, from the same records as the figures; too close to call is a problem. */
 export function compute(values: Values, { report }: ComputeContext): QuizResult | undefined {
   const numbers = new Map<string, ComputedNumber>();
-  const questions = values.questions.map((question) => answerOf(question, values, numbers, { report }));
+  const questions = values.questions.map((question) => answerOf(question, values, numbers, report));
   const answered = questions.flatMap((question) => question ?? []);
   if (answered.length < questions.length) return undefined;
   return { numbers: [...numbers.values()], facts: factsOf(values), questions: answered };
@@ -37,7 +38,7 @@ function answerOf(
   question: Question,
   { id, basis }: Values,
   numbers: Map<string, ComputedNumber>,
-  { report }: ComputeContext,
+  report: Report,
 ): Answered | undefined {
   const { options, nutrient } = question;
   const forms = formsOnBasis(

@@ -71,6 +71,15 @@ export function compute(values: Values, { report }: ComputeContext): RinseResult
       ...(crossed ? [crossedNumber(values, crossed, studies)] : []),
     ],
     facts,
+    publishes: {
+      kind: 'less',
+      food: values.food,
+      nutrient: 'sodium',
+      low: range.value.gone.low,
+      high: range.value.gone.high,
+      basis: basis.words,
+      numbers: [`${values.id}.drop`],
+    },
     label: label.value,
     littleToLose,
     bricks: {
