@@ -1,3 +1,4 @@
+import { formatMoney, isMoney } from './money.js';
 import { POLICIES, type Policy } from './policy.js';
 import { isSpoken } from './tags.js';
 import { fillSlots } from './terms.js';
@@ -62,6 +63,7 @@ export function formatQuantity(quantity: Unrounded, language: string): string {
     return words.replaceAll(' ', NBSP);
   }
   if (quantity.value === null) return policy.notKnown;
+  if (isMoney(quantity.unit)) return formatMoney(quantity.value, quantity.unit, policy);
   const { value, decimals } = quantity;
   const poured = KITCHEN_UNITS.has(quantity.unit) ? kitchenFraction(value) : undefined;
   if (poured !== undefined) return pouredWords(value, poured, quantity.unit, language);

@@ -18,6 +18,10 @@ export interface Policy {
   readonly months: readonly string[];
   /** Which plural form a count takes. */
   readonly plural: (count: number) => 'one' | 'other';
+  /** How sums are written, by currency: below one unit as {coins}, from there as {units} with its {sign}. */
+  readonly money: Readonly<
+    Record<string, { readonly sign: string; readonly coins: string; readonly units: string }>
+  >;
   /** Unit words after a number; a unit without an entry prints as it is. */
   readonly units: Readonly<Record<string, string | { readonly one: string; readonly other: string }>>;
 }
@@ -50,7 +54,12 @@ export const POLICIES: Readonly<Record<Spoken, Policy>> = {
     month: '{month} {year}',
     months: MONTHS_EN,
     plural: (count) => (count === 1 ? 'one' : 'other'),
+    money: {
+      USD: { sign: '$', coins: '{coins}¢', units: '{sign}{units}' },
+      GBP: { sign: '£', coins: '{coins}p', units: '{sign}{units}' },
+    },
     units: {
+      brick: { one: 'brick', other: 'bricks' },
       kcal: { one: 'calorie', other: 'calories' },
       cup: { one: 'cup', other: 'cups' },
       tbsp: { one: 'tablespoon', other: 'tablespoons' },
