@@ -98,7 +98,7 @@ describe('temperatures of the register', () => {
   );
 
   it.each(rows)('$name prints its source value and rounds the other unit the safe way', (row) => {
-    const m = /^(-?\d+) (°[CF]) \((-?\d+) (°[CF])\)$/.exec(row.print);
+    const m = /^(-?\d+) (°[CF]) \((-?\d+) (°[CF])\)$/.exec(row.print.replaceAll('\u2212', '-'));
     expect(m?.slice(1, 3)).toEqual([String(row.value), row.unit]);
     const exact = row.unit === '°F' ? toC(row.value) : toF(row.value);
     const safe = row.kind === 'heat' ? Math.ceil(exact - 1e-9) : Math.floor(exact + 1e-9);
