@@ -14,13 +14,14 @@ import {
 import { PROGRAM } from '../disk.js';
 import type { Shelf } from './contract.js';
 
-const asset = (path: string) => readFileSync(join(PROGRAM, 'assets', path), 'utf8');
+const assetsOf = (root: string) => (path: string) => readFileSync(join(root, 'assets', path), 'utf8');
 
 /** The program's own foods, read when a calculation first asks for one. */
-export function openShelf(): Shelf {
+export function openShelf(root = PROGRAM): Shelf {
+  const read = assetsOf(root);
   let loaded: Foods | undefined;
   const foods = () => {
-    loaded ??= loadFoods({ read: asset }, createReport());
+    loaded ??= loadFoods({ read }, createReport());
     return loaded;
   };
   return {
@@ -41,7 +42,7 @@ export function openShelf(): Shelf {
 
 /** Sources in words: of ids that the list of sources knows, else as they stand. A record's number stays with its id. */
 export function sourcesInWords(sources: readonly string[]): string[] {
-  const list = loadSources(asset(SOURCES_FILE), createReport());
+  const list = loadSources(assetsOf(PROGRAM)(SOURCES_FILE), createReport());
   const said = sources.map((source) => {
     const [id = ''] = source.split(/[ ,]/);
     const found = list.find(id);

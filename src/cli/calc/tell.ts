@@ -34,7 +34,8 @@ function valueWords(value: Shown['value']): string {
   if (value === null) return 'not known';
   if (typeof value === 'string') return value;
   if (typeof value === 'number') return sixDigits(value);
-  return `${sixDigits(value.low)} to ${sixDigits(value.high)}`;
+  const [low, high] = [sixDigits(value.low), sixDigits(value.high)];
+  return low === high ? low : `${low} to ${high}`;
 }
 
 function workingLines({ working }: Shown): string[] {

@@ -38,3 +38,15 @@ export function ofRange(
 export function quantityOf<U extends string>(measured: Measured<U>) {
   return { value: measured.value, unit: measured.unit, atLeast: false };
 }
+
+/** A name as an input is called: `saturated fat` is `saturated-fat`. */
+export type Kebab<S extends string> = S extends `${infer A}, ${infer B}`
+  ? `${A}-${Kebab<B>}`
+  : S extends `${infer A} ${infer B}`
+    ? `${A}-${Kebab<B>}`
+    : S;
+
+/** The same for a name that is at hand. */
+export function kebab<S extends string>(name: S): Kebab<S> {
+  return name.replaceAll(',', '').replaceAll(' ', '-') as Kebab<S>;
+}

@@ -2,6 +2,7 @@ import { calculationNamed, readGiven } from '../../../src/cli/calc/call.js';
 import type { Answer, Calculation, Shown } from '../../../src/cli/calc/contract.js';
 import { openShelf } from '../../../src/cli/calc/shelf.js';
 import type { Result } from '../../../src/nutrition/index.js';
+import { ROOT } from '../../house/source.js';
 
 /** A call with what a source says has to come of it. */
 export interface Expected {
@@ -14,7 +15,7 @@ export interface Expected {
   >;
 }
 
-const shelf = openShelf();
+const shelf = openShelf(ROOT);
 
 /** Runs a call inside the tests; a usage error throws. */
 export function calc([name, ...words]: readonly string[]): {
