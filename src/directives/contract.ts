@@ -6,7 +6,7 @@ import type { Say, Slots, TermTable } from '../languages/index.js';
 import type { DirectivePart, FrontMatter, InlineNode, KnownDirective } from '../lesson/index.js';
 import type { Food } from '../nutrition/index.js';
 import type { Level } from '../reading/index.js';
-import type { Foods, LocalPrices, Sources } from '../records/index.js';
+import type { Foods, LocalPrices, Sources, TermList } from '../records/index.js';
 import type { Published } from './published.js';
 
 /**
@@ -22,6 +22,7 @@ export interface ReadContext {
   readonly refuse: Refuse;
   readonly foods: Foods;
   readonly sources: Sources;
+  readonly terms: TermList;
   readonly register: Register;
   /** What the site's shops ask; none where the lesson has no site. */
   readonly prices: LocalPrices;

@@ -6,6 +6,8 @@ type Look = Omit<Inline, 'text'>;
 /** How the nodes that Markdown alone cannot resolve become text. */
 export interface InlineContext {
   readonly number: (node: InlineNode & { readonly kind: 'number' }) => Inline;
+  /** A word of the term list as it prints, with its meaning where that is told. */
+  readonly term: (words: string) => string;
 }
 
 /** How the parts that Markdown alone cannot resolve become blocks. */
@@ -31,8 +33,10 @@ export function toInlines(nodes: readonly InlineNode[], context: InlineContext):
     for (const node of list) {
       switch (node.kind) {
         case 'text':
-        case 'term':
           push({ ...look, text: node.text });
+          break;
+        case 'term':
+          push({ ...look, text: context.term(node.text) });
           break;
         case 'code':
           push({ ...look, code: true, text: node.text });

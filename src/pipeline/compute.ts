@@ -7,7 +7,7 @@ import { kebab, type Numbers, numbersOf, type ShownNumber } from '../document/in
 import { formatQuantity } from '../languages/index.js';
 import type { DirectivePart, HolderPart, InlineNode, Lesson, Part } from '../lesson/index.js';
 import { isLevel, type Level } from '../reading/index.js';
-import { isSource, type Sources } from '../records/index.js';
+import { isSource, isTerm, type Sources, type TermList } from '../records/index.js';
 import { refusing } from './refusing.js';
 
 /** One directive of a lesson with what was read and computed; nothing after a problem. */
@@ -36,6 +36,12 @@ export const computeCodes = {
     about:
       'Write :n[name]{of=id} with a name that the directive computes, and row="…" where it has rows. ' +
       '`platework explain LESSON` lists every number of a lesson.',
+  },
+  'pipeline/no-such-term': {
+    severity: 'ask',
+    rule: 'A word that a lesson marks as a term stands in the term list.',
+    about:
+      'A marked word is explained at its first use and translated in the one approved way. Outside the list it gets neither. Write a form that the list has, or add the word with its meaning.',
   },
   'pipeline/reference': {
     severity: 'stop',
@@ -74,7 +80,7 @@ export function computeLesson(lesson: Lesson, tables: ReadTables, report: Report
     byId: (id) => ids.get(id),
     numbers,
   };
-  checkText(computed, tables.sources, report);
+  checkText(computed, tables, report);
   return computed;
 }
 
@@ -245,16 +251,41 @@ export function numberId(node: InlineNode & { readonly kind: 'number' }): string
   return [node.of, ...(node.row === undefined ? [] : [kebab(node.row)]), kebab(node.name)].join('.');
 }
 
-/** Every number and source that running text names must be there. */
-function checkText(computed: ComputedLesson, sources: Sources, report: Report): void {
+/** Every number, source and term that running text names must be there. */
+function checkText(
+  computed: ComputedLesson,
+  { sources, terms }: Pick<ReadTables, 'sources' | 'terms'>,
+  report: Report,
+): void {
   const visit = (nodes: readonly InlineNode[]): void => {
     for (const node of nodes) {
       if (node.kind === 'number') checkNumber(computed, node, report);
       if (node.kind === 'cite') checkSource(node, sources, report);
+      if (node.kind === 'term') checkTerm(node, terms, computed.lesson.front.language, report);
       if ('children' in node) visit(node.children);
     }
   };
   for (const text of textsIn(computed.lesson.parts)) visit(text.nodes);
+}
+
+function checkTerm(
+  { text, place }: InlineNode & { readonly kind: 'term' },
+  terms: TermList,
+  language: string,
+  report: Report,
+): void {
+  const found = terms.find(text, language);
+  if (isTerm(found)) return;
+  report.add(
+    problem('pipeline/no-such-term', `"${text}" is not in the term list.`, {
+      place,
+      hint: found.near.length
+        ? `Did you mean ${found.near.slice(0, 3).join(' or ')}?`
+        : 'Add it to assets/terms.yaml with its meaning, or write it without :t[…].',
+      actual: text,
+      expected: found.near,
+    }),
+  );
 }
 
 function checkSource(node: InlineNode & { readonly kind: 'cite' }, sources: Sources, report: Report): void {

@@ -81,6 +81,7 @@ export function viewerFor(desk: Desk, kind: SheetKind | 'slides', level: Level, 
     { where, level, language: desk.language, measures: setting.country === 'us' ? 'us' : 'metric' },
     desk.readPicture,
     notes,
+    desk.tables.terms,
     report,
   );
 }

@@ -5,8 +5,11 @@ import {
   type Foods,
   loadFoods,
   loadSources,
+  loadTerms,
   SOURCES_FILE,
   type Sources,
+  TERMS_FILE,
+  type TermList,
   withSources,
 } from '../records/index.js';
 import {
@@ -30,6 +33,7 @@ import { readText, type Workspace } from './workspace.js';
 export interface Tables {
   readonly foods: Foods;
   readonly sources: Sources;
+  readonly terms: TermList;
   readonly register: Register;
 }
 
@@ -65,6 +69,7 @@ export function loadTables(workspace: Workspace, report: Report): Tables {
   const text = (path: string) => readText(workspace.asset, path);
   const foods = loadFoods({ read: text }, report);
   const sources = loadSources(text(SOURCES_FILE) ?? '', report);
+  const terms = loadTerms(text(TERMS_FILE) ?? '', report);
   const register = loadRegister(
     REGISTER.map((name) => {
       const file = `cautions/${name}.yaml`;
@@ -75,7 +80,7 @@ export function loadTables(workspace: Workspace, report: Report): Tables {
     }),
     report,
   );
-  return { foods, sources, register };
+  return { foods, sources, terms, register };
 }
 
 /** Reads the pack of a site: the workspace's own, or the program's example. Prices name foods of these tables. */

@@ -45,6 +45,7 @@ type Key =
   | 'notes-stop'
   | 'notes-answer'
   | 'notes-option'
+  | 'explained'
   | 'stop-title';
 
 /** Words that pages print around a lesson's own. */
@@ -95,6 +96,7 @@ const TERMS: TermTable<Key> = {
     'notes-stop': 'First step: read the caution aloud.',
     'notes-answer': 'Answer',
     'notes-option': '{letter}, {value}. {why}.',
+    explained: '{term} ({means})',
     'stop-title': 'Before this: {title}',
     'notes-cut': 'Leave out when the talk is {length} minutes long.',
   },

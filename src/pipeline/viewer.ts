@@ -12,7 +12,9 @@ import {
 import type { DirectivePart, InlineNode, Part } from '../lesson/index.js';
 import { toBlocks, toInlines } from '../lesson/index.js';
 import type { Level } from '../reading/index.js';
+import { isTerm, type TermList } from '../records/index.js';
 import { type ComputedLesson, numberId } from './compute.js';
+import { pageTerms } from './terms.js';
 
 /** For whom parts are turned into blocks. */
 export interface Audience {
@@ -44,6 +46,7 @@ export function createViewer(
   audience: Audience,
   readPicture: ReadPicture,
   notes: FigureNotes,
+  terms: TermList,
   report: Report,
 ): Viewer {
   const { language } = audience;
@@ -60,12 +63,22 @@ export function createViewer(
     const [low, high] = outward(found.low, found.high, found.decimals);
     return { low: formatDigits(low, language), high: formatDigits(high, language) };
   };
+  const told = new Set<string>();
+  /** Handouts and worksheets for short and plain explain a term where it stands first. */
+  const explained = (words: string): string => {
+    const term = terms.find(words, language);
+    const means = isTerm(term) ? term.forms[language]?.means : undefined;
+    if (!isTerm(term) || !means || told.has(term.id) || !explains(audience)) return words;
+    told.add(term.id);
+    return pageTerms(language)('explained', { term: words, means });
+  };
   const inlineContext = {
     number: (node: InlineNode & { readonly kind: 'number' }): Inline => {
       const id = numberId(node);
       // A number that could not be computed was reported; its name stands in the draft in its place.
       return lesson.numbers.get(id) ? number(id) : { text: `[${node.name}]` };
     },
+    term: (words: string) => explained(words),
   };
   const inlines = (nodes: readonly InlineNode[]) => toInlines(nodes, inlineContext);
 
@@ -109,6 +122,14 @@ export function createViewer(
       emptyCellsAreFields: audience.where === 'worksheet' || audience.where === 'key',
     });
   return { audience, blocks, inlines, view };
+}
+
+/** Where a marked word is explained at its first use: on paper that is handed out, at the plainer levels. */
+function explains({ where, level }: Audience): boolean {
+  return (
+    (where === 'handout' || where === 'worksheet' || where === 'key') &&
+    (level === 'short' || level === 'plain')
+  );
 }
 
 /** On the draft, why the content is not made. */

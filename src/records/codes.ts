@@ -26,6 +26,12 @@ export const recordCodes = {
     about:
       'A value that cannot be read is treated as not known, and a food without its basic facts is not used. Write the cell as the message says.',
   },
+  'records/terms': {
+    severity: 'stop',
+    rule: 'The term list holds each word once, with its meaning.',
+    about:
+      'Pages explain a marked word where readers meet it first. Write for each language: term, also (other forms) and means, in words that fit between brackets.',
+  },
   'records/twice': {
     severity: 'stop',
     rule: 'A name, an alias, a form of a kind or a number stands for one record only.',

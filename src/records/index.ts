@@ -16,4 +16,5 @@ export {
   sourceWords,
   withSources,
 } from './sources.js';
+export { isTerm, loadTerms, TERMS_FILE, type Term, type TermForm, type TermList } from './term-list.js';
 export { readYaml, shaped, type YamlText } from './yaml.js';

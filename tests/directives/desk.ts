@@ -6,7 +6,7 @@ import { type DirectivePart, type Lesson, type Part, parseLesson } from '../../s
 import { type ComputedLesson, computeLesson, type ReadTables } from '../../src/pipeline/compute.js';
 import { createViewer } from '../../src/pipeline/viewer.js';
 import { LEVELS, type Level } from '../../src/reading/index.js';
-import { loadFoods, loadSources, SOURCES_FILE } from '../../src/records/index.js';
+import { loadFoods, loadSources, loadTerms, NO_PRICES, SOURCES_FILE, TERMS_FILE } from '../../src/records/index.js';
 import { register } from '../cautions/register-files.js';
 import { ASSETS } from '../records/tables.js';
 
@@ -16,7 +16,8 @@ const loading = createReport();
 /** The project's own tables, loaded once for all tests of a file. */
 export const foods = loadFoods(ASSETS, loading);
 const sources = loadSources(readFileSync(`assets/${SOURCES_FILE}`, 'utf8'), loading);
-export const tables: ReadTables = { foods, sources, register, on: DAY };
+const terms = loadTerms(readFileSync(`assets/${TERMS_FILE}`, 'utf8'), loading);
+export const tables: ReadTables = { foods, sources, terms, prices: NO_PRICES, register, on: DAY };
 
 export const PLACES: readonly Where[] = ['handout', 'worksheet', 'key', 'slide', 'staff'];
 /** Every place with every level that can stand there. */
@@ -98,6 +99,7 @@ export function viewOf(
     { where, level, language: 'en', measures: 'us' },
     () => undefined,
     () => [],
+    terms,
     createReport(),
   );
   return viewer.view(part);
