@@ -89,7 +89,6 @@ const DOORS: Readonly<Record<string, readonly string[]>> = {
   'remark-directive': ['src/lesson/'],
   'remark-gfm': ['src/lesson/'],
   mdast: ['src/lesson/'],
-  'mdast-util-directive': ['src/lesson/'],
   syllable: ['src/reading/'],
   'dale-chall': ['src/reading/'],
   spache: ['src/reading/'],

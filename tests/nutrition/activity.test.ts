@@ -14,80 +14,9 @@ import {
 } from '../../src/nutrition/index.js';
 import { evaluate } from './evaluate.js';
 import { refusalOf, valueIn } from './expect-result.js';
-import { type PublishedCase, runCases, within } from './published-case.js';
 
-const GUIDELINES = 'Physical Activity Guidelines for Americans 2018';
 const SEVENTY = { value: 70, unit: 'kg' } as const;
 const walking = valueIn(metOf('17190', 2024));
-
-const CASES: readonly PublishedCase[] = [
-  {
-    id: 'G-MET-01',
-    title: 'MET × kg × hours',
-    source: 'Compendium 2024: 1 MET = 1 kcal per kg and hour',
-    status: 'computed by hand, formula verified',
-    holds: () => {
-      const { quantity, working } = valueIn(activityEnergy(walking, SEVENTY, 30));
-      within(quantity.value, 133, 0.1);
-      expect(evaluate(working)).toBeCloseTo(133, 9);
-    },
-  },
-  {
-    id: 'G-MET-02',
-    title: 'the oxygen form gives 5 percent more',
-    source: 'metabolic equations of exercise testing (ACSM)',
-    status: 'computed by hand, formula verified',
-    holds: () => {
-      const { quantity, working } = valueIn(activityEnergy(walking, SEVENTY, 30, { form: 'by oxygen' }));
-      within(quantity.value, 139.65, 0.05);
-      expect(evaluate(working)).toBeCloseTo(139.65, 9);
-      within(Number(quantity.value) / 133, 1.05, 1e-9);
-    },
-  },
-  {
-    id: 'G-MET-04',
-    title: 'one code, two editions',
-    source: 'Compendium 2011 (2.8-3.2 mph) and 2024 (2.8-3.4 mph)',
-    status: 'value printed in the source',
-    holds: () => {
-      expect(valueIn(metOf('17190', 2011)).met).toBe(3.5);
-      expect(valueIn(metOf('17190', 2024)).met).toBe(3.8);
-    },
-  },
-  {
-    id: 'G-PAG-01',
-    title: 'minutes of a week in moderate equivalents',
-    source: `${GUIDELINES} (1 vigorous = 2 moderate)`,
-    status: 'value of the source, from memory',
-    holds: () => {
-      const week = valueIn(aerobicWeek([90], [30]));
-      expect(week.equivalent.value).toBe(150);
-      expect(evaluate(week.equivalent.working)).toBe(150);
-      expect(week).toMatchObject({ meetsAerobic: 'yes', missing: 0, atLeast: false });
-    },
-  },
-  {
-    id: 'G-PAG-02',
-    title: 'just short, with strength on two days',
-    source: GUIDELINES,
-    status: 'value of the source, from memory',
-    holds: () => {
-      const moves: readonly Move[] = [
-        { day: 1, kind: 'moderate', minutes: 100 },
-        { day: 3, kind: 'vigorous', minutes: 20 },
-        { day: 2, kind: 'strength', minutes: 15 },
-        { day: 5, kind: 'strength', minutes: 15 },
-      ];
-      const week = valueIn(activityWeek(moves, 'adult'));
-      expect(week.equivalent.value).toBe(140);
-      expect(week).toMatchObject({ meetsAerobic: 'no', missing: 10, strengthDays: 2, meetsStrength: true });
-    },
-  },
-];
-
-describe('published values of activity', () => {
-  runCases(CASES);
-});
 
 const KINDS: readonly MoveKind[] = ['light', 'moderate', 'vigorous', 'strength', 'balance'];
 const anyMove: fc.Arbitrary<Move> = fc.record({

@@ -20,10 +20,10 @@ import {
   sumEquivalents,
   sumExchanges,
 } from '../../src/nutrition/index.js';
+import { hold } from '../published/published-case.js';
 import { evaluate } from './evaluate.js';
 import { refusalOf, valueIn } from './expect-result.js';
 import { food, PINTO } from './foods.js';
-import { within } from './published-case.js';
 
 const weighing = (
   name: string,
@@ -66,7 +66,7 @@ describe('equivalents', () => {
     ['romaine lettuce, raw', { cup: 47 }, 'raw leafy greens', 1.05],
   ] as const)('%s', (name, weights, kind, per100) => {
     const result = valueIn(equivalentsOf(question(weighing(name, weights), '100 g', kind)));
-    within(result.value, per100, per100 * 0.06);
+    hold(result.value, per100, per100 * 0.06);
     expect(evaluate(result.working)).toBeCloseTo(result.value, 9);
     expect(result.edition).toBe('us-2020');
   });
