@@ -32,6 +32,18 @@ export const cautionCodes = {
     about:
       'It prints beside the register’s cautions and must hold as much. A caution without one of its wordings would be missing at that level.',
   },
+  'cautions/unpulled': {
+    severity: 'ask',
+    rule: 'A caution that a lesson takes off is seen by whoever reviews the lesson.',
+    about:
+      'Topics and words can be wrong about a lesson: the scale of a map is no body scale. `unpull` in the front matter takes such a caution off, with a reason, a role and a day. This line stays as long as the entry does.',
+  },
+  'cautions/unpull-in-vain': {
+    severity: 'ask',
+    rule: 'A lesson takes off only cautions that its topics or words alone have pulled.',
+    about:
+      'What a food, a figure or a call in the lesson pulls cannot be taken off, and an entry for a caution that nothing pulls hides what it was for. Take the entry out.',
+  },
   'cautions/review-past': {
     severity: 'stop',
     rule: 'A lesson’s own caution is used only until its review day.',

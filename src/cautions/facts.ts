@@ -69,6 +69,7 @@ export interface Facts {
   /** The lesson's own cautions, whole. */
   readonly own: readonly Caution[];
   readonly rewordings: readonly Rewording[];
+  readonly unpulled?: readonly Unpulled[];
 }
 
 /** Assumed when a lesson does not say who is in the room. */
@@ -84,6 +85,15 @@ export const MIXED_ROOM: readonly string[] = [
   'diabetes',
   'low immunity',
 ];
+
+/** A caution that a lesson takes off, with who decided it, when and why. */
+export interface Unpulled {
+  readonly caution: string;
+  readonly reason: string;
+  readonly role: string;
+  readonly date: string;
+  readonly place?: Place;
+}
 
 /** Facts of a lesson that holds nothing. */
 export const NO_FACTS: Facts = {

@@ -5,6 +5,7 @@ export {
   cautionBlock,
   MOST_BOXES,
 } from './block.js';
+export { cardCautions, forCards } from './card.js';
 export { cautionCodes, cautionProblem } from './codes.js';
 export { type Condition, parseCondition, TESTS } from './condition.js';
 export { type ReviewRow, reviewRows, waiting } from './confirm.js';

@@ -5,6 +5,7 @@ import { type Evidence, evidence } from './evaluate.js';
 import type { Facts, Pulled, Reason } from './facts.js';
 import type { Caution, Register } from './register.js';
 import { figureSlots } from './slots.js';
+import { withoutUnpulled } from './unpull.js';
 
 /**
  * Every caution that a lesson pulls, in the order of the register with the lesson's own last, each
@@ -33,10 +34,11 @@ export function pull(register: Register, facts: Facts, report: Report): readonly
 
   const slots = Object.fromEntries(facts.directives.map((d) => [d.id, figureSlots(d, facts.language)]));
   const inOrder = [...register.cautions, ...facts.own];
-  return inOrder.flatMap((caution) => {
+  const pulled = inOrder.flatMap((caution): Pulled[] => {
     const why = reasons.get(caution.id);
     return why ? [{ caution, reasons: why, reworded: rewordings(caution, facts, report), slots }] : [];
   });
+  return withoutUnpulled(pulled, facts, report);
 }
 
 /** A caution that a level words anew is called by that too: a level never removes one. */

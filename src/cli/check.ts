@@ -5,12 +5,14 @@ import { allCodes } from '../pipeline/codes.js';
 import { dayOf, type Option, optionLines, readCall, UsageError } from './arguments.js';
 import { openWorkspace } from './open.js';
 import { hasStop, printJson, printProblems } from './print.js';
+import { type Pull, pullLines, pullOf } from './pulls.js';
 
 const OPTIONS: Readonly<Record<string, Option>> = {
   schema: {
     type: 'boolean',
     help: 'print the JSON Schema of a front matter, for editors (it also lies in assets/front-matter.schema.json)',
   },
+  cautions: { type: 'boolean', help: 'list every caution with the topic, row or sentence that pulled it' },
   explain: { type: 'string', value: 'CODE', help: 'say more about one code; "all" lists every code' },
 };
 
@@ -42,12 +44,13 @@ export async function run(args: readonly string[]): Promise<number> {
   const on = dayOf(call);
   const { workspace, lessons } = openWorkspace(call);
   const shop = openWorkshop(workspace);
-  const all: { lesson: string; problems: readonly Problem[] }[] = [];
+  const all: { lesson: string; problems: readonly Problem[]; cautions: readonly Pull[] }[] = [];
   for (const lesson of lessons) {
-    const { problems } = await buildLesson(shop, lesson, { on });
-    all.push({ lesson, problems });
+    const { problems, pulled } = await buildLesson(shop, lesson, { on });
+    all.push({ lesson, problems, cautions: pulled.map(pullOf) });
     if (call.flag('json')) continue;
     process.stdout.write(`${lesson}\n`);
+    if (call.flag('cautions')) for (const line of pullLines(pulled)) process.stdout.write(`${line}\n`);
     printProblems(problems, workspace, process.stdout);
   }
   if (call.flag('json')) printJson(all);

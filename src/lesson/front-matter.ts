@@ -19,6 +19,13 @@ export interface FrontMatter {
   /** Ids of sources. */
   readonly sources: readonly string[];
   readonly review: 'none' | Review;
+  /** Cautions that topics or words pulled by mistake. */
+  readonly unpull?: readonly {
+    readonly caution: string;
+    readonly reason: string;
+    readonly role: string;
+    readonly date: string;
+  }[];
   /** Role of who wrote it. */
   readonly author?: string;
   /** 1 to 12. */

@@ -51,6 +51,13 @@ export const shape = z.strictObject({
       'takes none, or role, date and next',
     )
     .describe('none, or who reviewed it (role), when (date) and by when to check again (next).'),
+  unpull: z
+    .array(
+      z.strictObject({ caution: id, reason: words, role: words, date: day }),
+      'takes a list of entries with caution, reason, role and date',
+    )
+    .optional()
+    .describe('Cautions that topics or words pulled by mistake, each with reason, role and date.'),
   author: words.optional().describe('Role of who wrote it.'),
   month: z
     .int('takes a whole number')

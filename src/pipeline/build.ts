@@ -1,3 +1,4 @@
+import type { Pulled } from '../cautions/index.js';
 import { createReport, type Problem, type Report, sortProblems } from '../diagnostics/index.js';
 import { checkAll } from './check.js';
 import { draftCodes } from './drafts.js';
@@ -28,6 +29,8 @@ export interface Built {
   readonly lesson: string;
   readonly files: readonly BuiltFile[];
   readonly problems: readonly Problem[];
+  /** Every caution with all that pulled it; none when the text cannot be read. */
+  readonly pulled: readonly Pulled[];
 }
 
 /** What several lessons of one run share: tables, fonts, pictures and settings, loaded once. */
@@ -52,7 +55,7 @@ export async function buildLesson(shop: Workshop, lesson: string, options: Build
   const report = createReport();
   for (const found of shop.problems) report.add(found);
   const desk = readLesson(shop.workspace, lesson, shop.tables, shop.settings, options.on, report);
-  if (!desk) return { lesson, files: [], problems: sortProblems(report.problems) };
+  if (!desk) return { lesson, files: [], problems: sortProblems(report.problems), pulled: [] };
   const files: BuiltFile[] = [];
   const jobs = jobsFor(desk, shop);
   const steps = 2 * jobs.length;
@@ -79,7 +82,7 @@ export async function buildLesson(shop: Workshop, lesson: string, options: Build
     files.push(...(await finish(job, await job.layOut(isDraft(job)), report)));
   files.push({ path: 'numbers.json', bytes: jsonBytes(numbersFile(desk)) });
   files.push({ path: 'manifest.json', bytes: jsonBytes(makeManifest(desk, files)) });
-  return { lesson, files, problems: sortProblems(report.problems) };
+  return { lesson, files, problems: sortProblems(report.problems), pulled: desk.pulled };
 }
 
 /**

@@ -17,6 +17,9 @@ export function factsOf(computed: ComputedLesson): Facts {
     guidance: front.guidance,
     called: written.flatMap((c) => (c.kind === 'called' ? [{ id: c.id, place: c.place }] : [])),
     own: written.flatMap((c) => (c.kind === 'own' ? [c.caution] : [])),
+    unpulled: (front.unpull ?? []).map((entry, index) =>
+      withPlace({ ...entry }, front.places.get(`unpull.${index}.caution`)),
+    ),
     rewordings: written.flatMap((c) => (c.kind === 'reworded' ? c.rewordings : [])),
   };
 }

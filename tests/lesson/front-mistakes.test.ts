@@ -43,6 +43,13 @@ const CASES: readonly Case[] = [
     '4:11 lesson/front-value',
     /one of en/,
   ],
+  [
+    'a caution taken off without a reason',
+    'review: none',
+    'review: none\nunpull: [{caution: damaged-cans, role: dietitian, date: 2026-11-02}]',
+    '9:10 lesson/front-missing',
+    /“unpull\.0\.reason”/,
+  ],
   ['a control character', 'title: A test', 'title: "A\\u0007test"', '2:8 lesson/front-value', /control/],
   ['a title of two lines', 'title: A test', 'title: |\n  A\n  test', '2:8 lesson/front-value', /line end/],
   [
