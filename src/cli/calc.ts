@@ -1,7 +1,8 @@
-import { FOR_THE_TOOL, type Refusal } from '../nutrition/index.js';
+import { FOR_THE_TOOL, type Refusal, type Result } from '../nutrition/index.js';
 import { type Option, optionLines, readCall, UsageError } from './arguments.js';
 import { calculationNamed, type Given, readGiven } from './calc/call.js';
 import type { Answer, Calculation } from './calc/contract.js';
+import { finite } from './calc/finite.js';
 import { CALCULATIONS } from './calc/list.js';
 import { forMachines, helpOf, listText, namesText } from './calc/listing.js';
 import { openShelf, sourcesInWords } from './calc/shelf.js';
@@ -17,7 +18,7 @@ const help = () => `platework calc <what> name=value …
 Works out a formula of the program, and prints the result with its working: the formula, its inputs with
 unit and source, whom it holds for, what to mind, and the source. So the program can be checked against a
 textbook. Numbers are written with their unit: weight=80kg, height="5 ft 9 in", amount="1 1/2 cups"; a
-number alone is taken where one unit fits. Exit code 1 when the formula refuses, with its reason.
+number alone is taken where one unit fits. What cannot be worked out is refused with its reason, exit code 1.
 
 ${namesText()}
 
@@ -41,23 +42,36 @@ export async function run(args: readonly string[]): Promise<number> {
     process.stdout.write(help());
     return 0;
   }
-  const calculation = calculationNamed(name);
+  const named = calculationNamed(name);
+  if (!named.ok) {
+    if (json) printJson({ calculation: name, refused: refused(named) });
+    else process.stdout.write(tellRefusal(named));
+    return 1;
+  }
+  const calculation = named.value;
   if (call.flag('help')) {
     if (json) printJson(forMachines(calculation));
     else process.stdout.write(helpOf(calculation));
     return 0;
   }
   const given = readGiven(calculation, words);
-  const result = calculation.compute(given.values, openShelf());
+  const result = workOut(calculation, given);
   if (!result.ok) {
     if (json) printJson({ ...heading(calculation, given), refused: refused(result) });
-    else process.stdout.write(tellRefusal(calculation, result));
+    else process.stdout.write(tellRefusal(result, calculation.ofPeople));
     return 1;
   }
   const sources = sourcesInWords(sourcesOf(calculation, result.value));
   if (json) printJson(toJson(calculation, given, result.value, sources));
   else process.stdout.write(tellAnswer(calculation, result.value, sources));
   return 0;
+}
+
+/** The answer; refused, too, when a number of it is too large for the machine. */
+function workOut({ compute }: Calculation, { values }: Given): Result<Answer> {
+  if (!values.ok) return values;
+  const answer = compute(values.value, openShelf());
+  return answer.ok ? finite(answer.value) : answer;
 }
 
 /** Sources of the calculation, of its answer and of the inputs of its workings; not what the call or arithmetic gave. */

@@ -1,30 +1,32 @@
 import { nearest } from '../../diagnostics/nearest.js';
+import { ok, type Refusal, type Result, refuse } from '../../nutrition/index.js';
 import { nearWords } from '../../nutrition/spelling.js';
-import { UsageError } from '../arguments.js';
 import type { Calculation, Field } from './contract.js';
 import { CALCULATIONS } from './list.js';
 
-/** The calculation of a name or another name of it; a usage error offers the nearest. */
-export function calculationNamed(name: string): Calculation {
+/** The calculation of a name or another name of it; a refusal offers the nearest. */
+export function calculationNamed(name: string): Result<Calculation> {
   const wanted = name.toLowerCase();
   const found =
     CALCULATIONS.find((one) => one.name === wanted) ?? CALCULATIONS.find((one) => one.also?.includes(wanted));
-  if (found) return found;
+  if (found) return ok(found);
   const names = CALCULATIONS.flatMap((one) => [one.name, ...(one.also ?? [])]);
   const near = [...nearWords(wanted, names), ...nearest(wanted, names, 3)];
   const byWords = CALCULATIONS.filter((one) =>
     wanted.split(/[^a-z0-9]+/).some((word) => word.length > 2 && one.what.toLowerCase().includes(word)),
   ).map((one) => one.name);
   const offered = [...new Set([...near, ...byWords])].slice(0, 3);
-  throw new UsageError(
-    `There is no calculation "${name}".${offered.length > 0 ? ` Near it: ${offered.join(', ')}.` : ''} platework calc --list shows them all.`,
+  return refuse(
+    `There is no calculation "${name}".`,
+    'platework calc --list shows them all.',
+    offered.length > 0 ? offered : undefined,
   );
 }
 
-/** What was written for each input, by name. */
+/** What was written for each input, by name, and what it means or why it means nothing. */
 export interface Given {
   readonly written: Readonly<Record<string, string>>;
-  readonly values: Readonly<Record<string, unknown>>;
+  readonly values: Result<Readonly<Record<string, unknown>>>;
 }
 
 /**
@@ -45,11 +47,16 @@ export function readGiven(calculation: Calculation, words: readonly string[]): G
     }
     const read = field.read(text);
     if (read.ok) values[name] = read.value;
-    else faults.push(`${name}="${text}": ${read.reason}${read.hint === undefined ? '' : ` ${read.hint}`}`);
+    else
+      faults.push(
+        `${name}="${clipped(text)}": ${read.reason}${read.hint === undefined ? '' : ` ${read.hint}`}`,
+      );
   }
-  if (faults.length > 0)
-    throw new UsageError(`${faults.join('\n')}\nplatework calc ${calculation.name} --help shows its inputs.`);
-  return { written, values };
+  return { written, values: faults.length > 0 ? faulty(calculation, faults) : ok(values) };
+}
+
+function faulty({ name }: Calculation, faults: readonly string[]): Refusal {
+  return refuse(faults.join('\n'), `platework calc ${name} --help shows its inputs.`);
 }
 
 function pairsOf(calculation: Calculation, words: readonly string[], faults: string[]) {
@@ -79,6 +86,11 @@ function sampleOf({ example }: Calculation, name: string, { choices, units }: Fi
   const own = example.find((word) => word.startsWith(`${name}=`))?.slice(name.length + 1);
   const sample = own ?? choices?.[0] ?? `2${units[0] ?? ''}`;
   return quoted(sample);
+}
+
+/** Enough of what was written to know it again. */
+function clipped(text: string): string {
+  return text.length > 60 ? `${text.slice(0, 60)}…` : text;
 }
 
 /** A value as a shell takes it. */

@@ -56,6 +56,8 @@ function chosen<O extends string>(text: string, options: readonly O[]): Result<O
   const near = nearWords(wanted, options, 3);
   return refuse(
     `"${text}" is none of the choices.`,
-    near.length > 0 ? `Did you mean ${near[0]}?` : `Write one of: ${options.slice(0, 40).join('; ')}.`,
+    near.length > 0
+      ? `Did you mean ${near.join(' or ')}?`
+      : `Write one of: ${options.slice(0, 40).join('; ')}.`,
   );
 }

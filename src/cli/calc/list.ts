@@ -1,9 +1,11 @@
 import { ACTIVITY } from './activity.js';
+import { BASKETS } from './basket.js';
 import { CLAIMS } from './claims.js';
 import { COMPARING_CLAIMS } from './comparing-claims.js';
 import { COMPOSITION } from './composition.js';
 import type { Calculation } from './contract.js';
 import { COOKING } from './cooking.js';
+import { DISHES } from './dishes.js';
 import { ENERGY } from './energy.js';
 import { FOOD_ENERGY } from './food-energy.js';
 import { GUIDANCE } from './guidance.js';
@@ -11,6 +13,8 @@ import { INTAKE_SHARES } from './intake-shares.js';
 import { INTAKE_LEVELS } from './intakes.js';
 import { LABELS } from './labels.js';
 import { MONEY } from './money.js';
+import { NEEDS_TESTS } from './needs.js';
+import { PLATED } from './plated.js';
 import { PORTIONS } from './portions.js';
 import { RINSING } from './rinsing.js';
 import { MEASURES } from './units.js';
@@ -36,9 +40,11 @@ export const AREAS: readonly Area[] = [
   { heading: 'Reference intakes', entries: [...INTAKE_LEVELS, ...INTAKE_SHARES] },
   { heading: 'Guidance', entries: GUIDANCE },
   { heading: 'Portions and measures', entries: [...PORTIONS, ...MEASURES] },
-  { heading: 'Cooking, draining and rinsing', entries: [...COOKING, ...RINSING] },
+  { heading: 'Cooking, draining and rinsing', entries: [...COOKING, ...PLATED, ...RINSING] },
+  { heading: 'Recipes, dishes and comparing', entries: DISHES },
+  { heading: 'Needs and swaps', entries: NEEDS_TESTS },
   { heading: 'Activity', entries: ACTIVITY },
-  { heading: 'Money', entries: MONEY },
+  { heading: 'Money', entries: [...MONEY, ...BASKETS] },
 ];
 
 export const CALCULATIONS: readonly Calculation[] = AREAS.flatMap(({ entries }) => entries);

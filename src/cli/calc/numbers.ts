@@ -59,6 +59,8 @@ export function unitNamed(word: string): Result<string | null> {
 function numberAt(text: string): Result<{ readonly value: number; readonly length: number }> {
   const zero = /^0*[.]?0+(?![0-9./⁄])/.exec(text);
   if (zero !== null) return ok({ value: 0, length: zero[0].length });
+  if (/^[0-9]*[.]?[0-9]+e[-+]?[0-9]/i.test(text))
+    return refuse('Powers of ten are not read.', 'Write the number out, such as 0.002 or 1500.');
   const number = readNumber(text);
   if (number.kind === 'wrong') return number.refusal;
   if (number.kind === 'none')

@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { createReport } from '../../diagnostics/index.js';
+import { createReport, nearest } from '../../diagnostics/index.js';
 import { ok, refuse } from '../../nutrition/index.js';
+import { nearWords } from '../../nutrition/spelling.js';
 import {
   type Foods,
   isFood,
@@ -14,6 +15,10 @@ import {
 import { PROGRAM } from '../disk.js';
 import type { Shelf } from './contract.js';
 
+const NEAR = 5;
+/** No name of a food is longer; comparing more would take long. */
+const LONGEST = 80;
+const FIND = 'platework foods finds foods by their words.';
 const assetsOf = (root: string) => (path: string) => readFileSync(join(root, 'assets', path), 'utf8');
 
 /** The program's own foods, read when a calculation first asks for one. */
@@ -24,18 +29,27 @@ export function openShelf(root = PROGRAM): Shelf {
     loaded ??= loadFoods({ read }, createReport());
     return loaded;
   };
+  const near = (name: string, first: readonly string[], all: readonly string[]) =>
+    [
+      ...new Set([
+        ...first,
+        ...nearest(name.slice(0, LONGEST), all, NEAR),
+        ...nearWords(name.slice(0, LONGEST), all, NEAR),
+      ]),
+    ].slice(0, NEAR);
   return {
     food: (name) => {
       const found = foods().find(name);
-      return isFood(found)
-        ? ok(found)
-        : refuse(`No food is called "${name}".`, 'platework foods finds foods by their words.', found.near);
+      if (isFood(found)) return ok(found);
+      const hits = foods().search(name.slice(0, LONGEST), NEAR);
+      const first = [...found.near, ...hits.flatMap(({ name: hit }) => (hit === undefined ? [] : [hit]))];
+      return refuse(`No food is called "${name}".`, FIND, near(name, first, foods().names));
     },
     forms: (kind) => {
       const found = foods().forms(kind);
       return found.length > 0
         ? ok(found)
-        : refuse(`No kind of food is called "${kind}".`, 'platework foods finds foods by their words.');
+        : refuse(`No kind of food is called "${kind}".`, FIND, near(kind, [], foods().kinds));
     },
   };
 }

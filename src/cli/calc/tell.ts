@@ -82,11 +82,11 @@ function closing({ holdsFor, ofPeople }: Calculation, answer: Answer, sources: r
 }
 
 /** A refusal for people. */
-export function tellRefusal({ ofPeople }: Calculation, { reason, hint, near }: Refusal): string {
+export function tellRefusal({ reason, hint, near }: Refusal, ofPeople = false): string {
   const lines = [
     `Refused: ${reason}`,
     ...(hint === undefined ? [] : [hint]),
-    ...(near === undefined ? [] : [`Near it: ${near.join('; ')}.`]),
+    ...(near === undefined || near.length === 0 ? [] : [`Near it: ${near.join('; ')}.`]),
     ...(ofPeople ? [`Use: ${FOR_THE_TOOL}.`] : []),
   ];
   return `${lines.join('\n')}\n`;

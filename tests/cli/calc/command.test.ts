@@ -139,7 +139,6 @@ describe('what a calculation refuses', () => {
 
 describe('a call that cannot be read', () => {
   it.each([
-    ['no calculation', [], 'calc --list'],
     ['an unknown one', ['resting-enrgy'], 'Near it: resting-energy'],
     ['a short unknown one', ['bim'], 'bmi'],
     ['one by what it is about', ['basal'], 'oxford-energy'],
@@ -154,6 +153,15 @@ describe('a call that cannot be read', () => {
     ['a comma', ['bmi', 'height=1,65m', 'weight=80kg'], '1.65'],
     ['no number', ['bmi', 'height=tall', 'weight=80kg'], '"tall" is no number'],
     ['nothing after the sign', ['bmi', 'height=', 'weight=80kg'], 'height'],
+    ['a power of ten', ['bmi', 'height=1e400cm', 'weight=80kg'], 'Powers of ten are not read'],
+    ['a number that no machine holds', ['dv', 'nutrient=sodium', `amount=${'9'.repeat(400)}mg`], 'too large'],
+    ['an unknown nutrient', ['dv', 'nutrient=sodim', 'amount=1mg'], 'Did you mean sodium'],
+    [
+      'a food that is not there',
+      ['grams', 'food=pinto beens', 'amount=1 cup'],
+      'pinto beans, canned, drained',
+    ],
+    ['an age that no life stage has', ['rda', 'nutrient=calcium', 'age=-1', 'sex=female'], 'less than zero'],
     ['infinity', ['bmi', 'height=Infinity', 'weight=80kg'], 'no number'],
     ['a wrong choice', ['resting-energy', ...MAN.slice(1), 'sex=mael'], 'Did you mean male'],
     ['a unit where none fits', ['activity-level', 'level=1.6kg'], 'does not fit'],
@@ -163,16 +171,41 @@ describe('a call that cannot be read', () => {
       ['bmi', 'height=165cm', 'weight=80kg', '__proto__=1', 'toString=2'],
       'no input',
     ],
-  ] as const)('%s is told plainly, with exit code 2', (_, call, words) => {
+  ] as const)('%s is told plainly, with exit code 1', (_, call, words) => {
     const { code, out, err } = platework(['calc', ...call]);
-    expect({ code, out }).toEqual({ code: 2, out: '' });
-    expect(err).toContain(words);
-    expect(err).not.toMatch(/\bat .*\.js:|mistake in platework/);
+    expect({ code, err }).toEqual({ code: 1, err: '' });
+    expect(out).toMatch(/^Refused: /);
+    expect(out).toContain(words);
+    expect(out).not.toMatch(/\bat .*\.js:|mistake in platework/);
   });
 
   it('tells all that is wrong at once', () => {
-    const { err } = platework(['calc', 'resting-energy', 'sex=mael', 'age=-3', 'weight=80', 'foo=1']);
+    const { out } = platework(['calc', 'resting-energy', 'sex=mael', 'age=-3', 'weight=80', 'foo=1']);
     for (const words of ['sex="mael"', 'age="-3"', 'weight="80"', '"foo"', 'height is missing'])
-      expect(err).toContain(words);
+      expect(out).toContain(words);
+  });
+
+  it('asks what is to be worked out, with exit code 2', () => {
+    const { code, out, err } = platework(['calc']);
+    expect({ code, out }).toEqual({ code: 2, out: '' });
+    expect(err).toContain('calc --list');
+  });
+
+  it('has the same shape for machines', () => {
+    const { code, out } = platework(['calc', 'bmi', 'height=165kg', '--json']);
+    expect(code).toBe(1);
+    expect(JSON.parse(out)).toMatchObject({
+      calculation: 'body-mass-index',
+      given: { height: '165kg' },
+      refused: { reason: expect.stringContaining('unit kg does not fit'), near: [] },
+    });
+    expect(JSON.parse(platework(['calc', 'bim', '--json']).out)).toEqual({
+      calculation: 'bim',
+      refused: {
+        reason: 'There is no calculation "bim".',
+        hint: 'platework calc --list shows them all.',
+        near: ['bmi'],
+      },
+    });
   });
 });

@@ -1,5 +1,6 @@
 import { calculationNamed, readGiven } from '../../../src/cli/calc/call.js';
 import type { Answer, Calculation, Shown } from '../../../src/cli/calc/contract.js';
+import { finite } from '../../../src/cli/calc/finite.js';
 import { openShelf } from '../../../src/cli/calc/shelf.js';
 import type { Result } from '../../../src/nutrition/index.js';
 import { ROOT } from '../../house/source.js';
@@ -17,13 +18,16 @@ export interface Expected {
 
 const shelf = openShelf(ROOT);
 
-/** Runs a call inside the tests; a usage error throws. */
+/** Runs a call inside the tests; only an unknown name throws. */
 export function calc([name, ...words]: readonly string[]): {
   calculation: Calculation;
   result: Result<Answer>;
 } {
-  const calculation = calculationNamed(name ?? '');
-  return { calculation, result: calculation.compute(readGiven(calculation, words).values, shelf) };
+  const named = calculationNamed(name ?? '');
+  if (!named.ok) throw new Error(named.reason);
+  const { values } = readGiven(named.value, words);
+  const result = values.ok ? named.value.compute(values.value, shelf) : values;
+  return { calculation: named.value, result: result.ok ? finite(result.value) : result };
 }
 
 export function resultsOf(call: readonly string[]): ReadonlyMap<string, Shown> {
