@@ -43,8 +43,8 @@ export interface Cost extends Reckoned<'cents'> {
 
 /**
  * The cost of an edible amount: `price / bought * eaten / yield`. Published checks, from the fruit and vegetable
- * prices of USDA's Economic Research Service for 2022: fresh cherries 4.66 dollars a pound × 0.342 pound a cup ÷
- * 0.92 = 1.73; canned 5.24 × 0.441 ÷ 0.65 = 3.56. Refuses weights and yields that are not above zero.
+ * prices of USDA's Economic Research Service (`usda-ers-prices-2022`): fresh cherries 4.66 dollars a pound × 0.342
+ * pound a cup ÷ 0.92 = 1.73; canned 5.24 × 0.441 ÷ 0.65 = 3.56. Refuses weights and yields that are not above zero.
  */
 export function costOf({ price, bought, eaten, yields }: CostQuestion): Result<Cost> {
   if (!(bought.grams.value > 0 && eaten.grams.value > 0)) {
@@ -60,27 +60,20 @@ export function costOf({ price, bought, eaten, yields }: CostQuestion): Result<C
       'Write weight after ÷ weight before.',
     );
   }
-  const factors = yields.map(({ factor, what, source }, i) =>
-    input(`yield_${i + 1}`, factor, 'g as eaten per g as bought', source, what),
-  );
+  const { names, inputs, left, through } = yieldsOf(yields);
   const outer: Working = {
-    formula: ['price / bought * eaten', ...factors.map(({ name }) => name)].join(' / '),
+    formula: ['price / bought * eaten', ...names].join(' / '),
     inputs: [
       input('price', price.money.cents, 'cents', `${price.shop}, ${price.dated}`, `${price.kind} price`),
       input('bought', null, '', ''),
       input('eaten', null, '', ''),
-      ...factors,
+      ...inputs,
     ],
   };
-  const left = factors.reduce((so, { value }) => so * value, 1);
-  const yielded = yields.reduce(
-    (so, { working }, i) => (working === undefined ? so : substitute(so, `yield_${i + 1}`, working)),
-    outer,
-  );
   return ok({
     value: ((price.money.cents / bought.grams.value) * eaten.grams.value) / left,
     unit: 'cents',
-    working: substitute(substitute(yielded, 'bought', bought.working), 'eaten', eaten.working),
+    working: substitute(substitute(through(outer), 'bought', bought.working), 'eaten', eaten.working),
     currency: price.money.currency,
     kind: price.kind,
     food: price.food,
@@ -88,6 +81,46 @@ export function costOf({ price, bought, eaten, yields }: CostQuestion): Result<C
     dated: price.dated,
     estimated: bought.estimated || eaten.estimated,
   });
+}
+
+/**
+ * How many of the eaten amounts one package gives: `bought * yield / eaten`, the divisor that a worksheet asks for.
+ * Refused as `costOf` refuses.
+ */
+export function portionsIn({
+  bought,
+  eaten,
+  yields,
+}: Omit<CostQuestion, 'price'>): Result<Reckoned<'cup'> & { readonly value: number }> {
+  if (!(bought.grams.value > 0 && eaten.grams.value > 0))
+    return refuse('The package and the portion have to weigh something.', 'Write both amounts.');
+  const { names, inputs, left, through } = yieldsOf(yields);
+  const outer: Working = {
+    formula: [['bought', ...names].join(' * '), 'eaten'].join(' / '),
+    inputs: [input('bought', null, '', ''), ...inputs, input('eaten', null, '', '')],
+  };
+  return ok({
+    value: (bought.grams.value * left) / eaten.grams.value,
+    unit: 'cup',
+    working: substitute(substitute(through(outer), 'bought', bought.working), 'eaten', eaten.working),
+  });
+}
+
+/** The yields as inputs of a formula, their product, and how each was worked out put in its place. */
+function yieldsOf(yields: readonly PlateYield[]) {
+  const inputs = yields.map(({ factor, what, source }, i) =>
+    input(`yield_${i + 1}`, factor, 'g as eaten per g as bought', source, what),
+  );
+  return {
+    names: inputs.map(({ name }) => name),
+    inputs,
+    left: inputs.reduce((so, { value }) => so * value, 1),
+    through: (outer: Working): Working =>
+      yields.reduce(
+        (so, { working }, i) => (working === undefined ? so : substitute(so, `yield_${i + 1}`, working)),
+        outer,
+      ),
+  };
 }
 
 /** Costs in order, shelf prices apart from sale prices. */

@@ -81,7 +81,7 @@ function cupCost({ dollars, pounds, left }: { dollars: string; pounds: number; l
       price: valueIn(readPrice({ ...written, price: dollars }, 'USD')),
       bought: grams(KITCHENS['us exact'].lb),
       eaten: grams(pounds * KITCHENS['us exact'].lb),
-      yields: [{ factor: left, source: 'usda-ers', what: 'preparation' }],
+      yields: [{ factor: left, source: 'usda-ers-prices-2022', what: 'preparation' }],
     }),
   );
   return toCents(again(result.value, result.working));
