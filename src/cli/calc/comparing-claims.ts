@@ -1,4 +1,13 @@
-import { lessClaim, lightClaim, moreClaim, ok, sourceClaim } from '../../nutrition/index.js';
+import {
+  LABEL_NUTRIENTS,
+  type LabelNutrient,
+  leastReduction,
+  lessClaim,
+  lightClaim,
+  moreClaim,
+  ok,
+  sourceClaim,
+} from '../../nutrition/index.js';
 import { choice } from './choices.js';
 import { calculation } from './contract.js';
 import { amount, byDefault, measured } from './fields.js';
@@ -37,6 +46,22 @@ export const COMPARING_CLAIMS = [
         checked,
       });
     },
+  }),
+  calculation({
+    name: 'least-reduction',
+    what: 'the least reduction for a comparing claim of the EU or the Codex',
+    inputs: {
+      rules: choice(['eu', 'codex'], 'whose rules'),
+      about: choice(Object.keys(LABEL_NUTRIENTS) as LabelNutrient[], 'what is reduced'),
+    },
+    example: ['rules=eu', 'about=fat'],
+    holdsFor: 'labels of the EU and by the Codex',
+    sources: ['Regulation (EC) 1924/2006, Annex', 'Codex CXG 23-1997'],
+    compute: ({ rules, about }) =>
+      ok({
+        results: [ofNumber('at least less', leastReduction(rules, about), 'percent')],
+        checked: 'memory',
+      }),
   }),
   calculation({
     name: 'light-claim',

@@ -29,12 +29,17 @@ function inputLines(calculation: Calculation, whole: boolean): string[] {
   return rows.map(([name, need, text]) => `    ${name.padEnd(width(0))}  ${need.padEnd(width(1))}  ${text}`);
 }
 
-/** All calculations with their inputs. */
+/** All calculations with their inputs and a call to copy. */
 export function listText(): string {
   return AREAS.map(({ heading, entries }) =>
     [
       heading,
-      ...entries.flatMap((one) => ['', `  ${namesOf(one)}: ${one.what}`, ...inputLines(one, false)]),
+      ...entries.flatMap((one) => [
+        '',
+        `  ${namesOf(one)}: ${one.what}`,
+        ...inputLines(one, false),
+        `    ${callWords(one)}`,
+      ]),
       '',
     ].join('\n'),
   ).join('\n');

@@ -67,7 +67,7 @@ export function tellAnswer(calculation: Calculation, answer: Answer, sources: re
     const before = blocks[at - 1];
     return before !== undefined && (block.length > 1 || before.length > 1) ? ['', ...block] : block;
   });
-  return `${[...lines, '', ...closing(calculation, answer, sources)].join('\n')}\n`;
+  return visible([...lines, '', ...closing(calculation, answer, sources)]);
 }
 
 function closing({ holdsFor, ofPeople }: Calculation, answer: Answer, sources: readonly string[]): string[] {
@@ -89,5 +89,10 @@ export function tellRefusal({ reason, hint, near }: Refusal, ofPeople = false): 
     ...(near === undefined || near.length === 0 ? [] : [`Near it: ${near.join('; ')}.`]),
     ...(ofPeople ? [`Use: ${FOR_THE_TOOL}.`] : []),
   ];
-  return `${lines.join('\n')}\n`;
+  return visible(lines);
+}
+
+/** Lines as a terminal may see them: what was typed cannot steer it. */
+function visible(lines: readonly string[]): string {
+  return `${lines.join('\n').replace(/(?!\n)\p{Cc}/gu, ' ')}\n`;
 }

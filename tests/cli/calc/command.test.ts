@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { CALCULATIONS } from '../../../src/cli/calc/list.js';
+import { AREAS, CALCULATIONS } from '../../../src/cli/calc/list.js';
 import { FOR_THE_TOOL } from '../../../src/nutrition/index.js';
 import { platework } from '../command.js';
 
@@ -59,6 +59,15 @@ describe('platework calc', () => {
       for (const input of Object.keys(inputs)) expect(text.out).toMatch(new RegExp(`^ {4}${input} `, 'm'));
     }
     expect(platework(['calc', '--help']).out).toContain('weight-course');
+  });
+
+  it('says of every energy and weight of people that it is for no person', () => {
+    const people = AREAS.filter(({ heading }) => /person|body weight/i.test(heading));
+    expect(people).toHaveLength(2);
+    const entries = people.flatMap((area) => area.entries);
+    expect(entries.filter(({ ofPeople }) => !ofPeople).map(({ name }) => name)).toEqual([]);
+    const { out } = platework(['calc', 'weight-course', ...WOMAN, 'change=-250kcal', 'day=28']);
+    expect(out).toContain(`Use        ${FOR_THE_TOOL}`);
   });
 
   it('shows one, with a call that works as it stands', () => {

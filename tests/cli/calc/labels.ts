@@ -79,6 +79,11 @@ export const LABELED: readonly Expected[] = [
     gives: { 'reduced or less (25 percent)': 'no', less: [24.8333, 0.001] },
   },
   {
+    source: 'Regulation (EC) 1924/2006, Annex: reduced is at least 30 percent less',
+    call: ['least-reduction', 'rules=eu', 'about=fat'],
+    gives: { 'at least less': [30, 0] },
+  },
+  {
     source: '21 CFR 101.56(b)(1): half the energy from fat, so fat is at least halved',
     call: ['light-claim', 'fat=6g', 'energy=100kcal', 'reference-fat=10g', 'reference-energy=150kcal'],
     gives: { light: 'no', 'energy of the named food that comes from fat': [60, 1e-9] },
