@@ -1,4 +1,4 @@
-import type { Passage, Pulled } from '../cautions/index.js';
+import type { Facts, Passage, Pulled, Register } from '../cautions/index.js';
 import type { Report } from '../diagnostics/index.js';
 import type { Numbers } from '../document/index.js';
 import type { Lesson } from '../lesson/index.js';
@@ -9,6 +9,7 @@ import { checkCautionsKept } from './cautions-kept.js';
 import { checkLevelsAgree, type Leveled } from './levels-agree.js';
 import { checkNotKnown } from './not-known.js';
 import { checkRinseClaims } from './rinse-claims.js';
+import { checkBarredFoods, checkNeededCautions, checkRefusedWords } from './safety/index.js';
 import { checkSameNumbers } from './same-numbers.js';
 import { type Comparison, checkSharedBasis } from './shared-basis.js';
 import { checkStructure } from './structure.js';
@@ -22,15 +23,22 @@ export interface SourceInput {
   readonly numbers: Numbers;
   /** What the lesson pulls; its own cautions and rewordings are held to one meaning at all levels. */
   readonly pulled: readonly Pulled[];
+  /** What the lesson's directives and topics hold. */
+  readonly facts: Pick<Facts, 'directives' | 'topics'>;
+  readonly register: Register;
 }
 
-/** The rules that need no output: N03, N18, S18, P12. */
+/** The rules that need no output: N03, N18, E03, S01 to S16, S18, P12. */
 export function checkSource(input: SourceInput, report: Report): void {
   const { lesson, passages } = input;
   checkSharedBasis(input, report);
   checkRinseClaims(input, report);
-  checkBodies({ passages, language: lesson.front.language }, report);
-  checkLevelsAgree({ lesson, cautions: leveledCautions(input.pulled, lesson.front.language) }, report);
+  const { language, audience } = lesson.front;
+  checkBodies({ passages, language }, report);
+  checkRefusedWords({ passages, language, audience, register: input.register }, report);
+  checkBarredFoods({ ...input.facts, audience, register: input.register }, report);
+  checkNeededCautions({ ...input.facts, passages, pulled: input.pulled, language }, report);
+  checkLevelsAgree({ lesson, cautions: leveledCautions(input.pulled, language) }, report);
 }
 
 /** Everything that one build made, with what it was made from. */

@@ -26,6 +26,98 @@ export const checkCodes = {
     about:
       'Studies start from the label value with the liquid, and they disagree. A share outside their range, or without its basis, is not what they found. Say the range, or let rinse-drop show it.',
   },
+  E03: {
+    severity: 'stop',
+    rule: 'No food is said to heal, and no lesson changes a medicine.',
+    about:
+      'People leave out pills because a sheet praised a food. Name what the food holds, name the type of medicine, and send people to their care team.',
+  },
+  S01: {
+    severity: 'stop',
+    rule: 'Potassium salt and food rich in potassium never go out without their caution.',
+    about:
+      'Weak kidneys and some medicines keep potassium in the blood, which can stop a heart. Keep the caution, or take the content out.',
+  },
+  S02: {
+    severity: 'stop',
+    rule: 'Less carbohydrate, skipped meals and fasts never go out without the cautions on low blood sugar and ketoacidosis, and no plan goes below what a group sheet may.',
+    about:
+      'Insulin and some tablets go on lowering blood sugar when the food is gone. Keep the cautions; a medical team plans very low carbohydrate.',
+  },
+  S03: {
+    severity: 'stop',
+    rule: 'Less sodium never goes out without the lines on lithium, water pills and heart failure.',
+    about: 'Lithium rises in the blood when salt falls. Keep the cautions, or take the content out.',
+  },
+  S04: {
+    severity: 'stop',
+    rule: 'Calcium and iron at a time of day never go out without the lines on thyroid pills, antibiotics and bone pills.',
+    about: 'Minerals keep such pills from working. Keep the cautions, or take the content out.',
+  },
+  S05: {
+    severity: 'stop',
+    rule: 'More or fewer greens never go out without the line on warfarin.',
+    about:
+      'A sudden change in vitamin K changes how the blood clots. Keep the caution, or say nothing of the amount.',
+  },
+  S06: {
+    severity: 'stop',
+    rule: 'Grapefruit, aged food, liver and star fruit never go out without their lines.',
+    about: 'Each is safe for most people and dangerous for some. Keep the caution, or take the food out.',
+  },
+  S08: {
+    severity: 'stop',
+    rule: 'A free-from word never goes out without "read the label" and cross-contact.',
+    about:
+      'Recipes change, and a spoon is enough. Keep both cautions, or write what the dish is made without.',
+  },
+  S09: {
+    severity: 'stop',
+    rule: 'Wheat-free is not gluten-free, oats need their label, and nobody stops gluten before the test.',
+    about:
+      'Barley and rye hold gluten too, and a test after the change finds nothing. Use the term gluten-free with its cautions.',
+  },
+  S10: {
+    severity: 'stop',
+    rule: 'No honey, main-drink swap or homemade formula for babies, and no food of a choking shape without its caution.',
+    about:
+      'A baby can die of what an adult never notices. Take it out, or keep the caution that goes with it.',
+  },
+  S11: {
+    severity: 'stop',
+    rule: 'No straight-line forecast of weight and no personal number in group material.',
+    about:
+      'Weight change slows down, and people blame themselves when it does. Use pace-chart with its invented adult; a dietitian sets personal targets.',
+  },
+  S12: {
+    severity: 'stop',
+    rule: 'No day below 1,200 kcal goes out as a plan, and no treatment by starving as advice.',
+    about:
+      'Such plans need a clinic that watches the blood. Show an example of what is missing, and say that it is one.',
+  },
+  S13: {
+    severity: 'stop',
+    rule: 'A diet that leaves foods out goes out only with its gaps and with who must not try it; a fast has no schedule.',
+    about:
+      'Hours and days of fasting are a plan that hurts people on insulin, in pregnancy or with an eating disorder. Show what such a diet leaves out.',
+  },
+  S14: {
+    severity: 'stop',
+    rule: 'No dose of a supplement, and nothing vegan without vitamin B12.',
+    about:
+      'A dose on a sheet is a prescription to everybody who reads it. Name the nutrient and the foods that hold it.',
+  },
+  S15: {
+    severity: 'stop',
+    rule: 'Cooking and chilling numbers come from the one table, and methods that can poison are not taught.',
+    about: 'A number typed once is copied wrong once. Let safe-food print it.',
+  },
+  S16: {
+    severity: 'stop',
+    rule: 'More to drink, more fiber and more protein never go out without their lines.',
+    about:
+      'Weak hearts, kidneys and narrow bowels cannot take more. Keep the caution, or take the content out.',
+  },
   S17: {
     severity: 'stop',
     rule: 'A caution that the lesson pulls stands whole at every level, on every sheet, worksheet, key and deck, and on the finished pages.',

@@ -8,6 +8,14 @@ export { type Contradiction, contradictions } from './contradictions.js';
 export { checkLevelsAgree, type Leveled, type LevelsAgreeInput } from './levels-agree.js';
 export { checkNotKnown, type NotKnownInput } from './not-known.js';
 export { checkRinseClaims, type RinseClaimsInput } from './rinse-claims.js';
+export {
+  type BarredFoodsInput,
+  checkBarredFoods,
+  checkNeededCautions,
+  checkRefusedWords,
+  type NeededCautionsInput,
+  type RefusedWordsInput,
+} from './safety/index.js';
 export { checkSameNumbers, type SameNumbersInput } from './same-numbers.js';
 export { type Comparison, checkSharedBasis, type SharedBasisInput } from './shared-basis.js';
 export { checkStructure, type StructureInput } from './structure.js';

@@ -8,7 +8,10 @@ export function checkAll(desk: Desk, built: readonly Built[], report: Report): v
   const { computed, facts, pulled } = desk;
   const { lesson, numbers } = computed;
   const comparisons = comparisonsOf(desk);
-  checkSource({ lesson, passages: facts.texts, comparisons, numbers, pulled }, report);
+  checkSource(
+    { lesson, passages: facts.texts, comparisons, numbers, pulled, facts, register: desk.tables.register },
+    report,
+  );
   const standing = (output: Built) => {
     const setting =
       output.kind === 'deck'

@@ -21,7 +21,7 @@ export function refusing(register: Register, said: string[], report: Report): Re
     report.add(
       cautionProblem(
         refusal.kind === 'refuse' ? 'cautions/refused' : 'cautions/withheld',
-        `${words} (${id})`,
+        `${words} (${[id, ...refusal.checks].join(', ')})`,
         {
           place,
           hint: fill(refusal.instead),

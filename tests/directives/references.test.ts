@@ -116,7 +116,7 @@ describe('what is refused', () => {
       [
         'cautions/refused',
         'stop',
-        'star fruit is barred for kidney. (R29)',
+        'star fruit is barred for kidney. (R29, S06)',
         'Pick another food of the same kind.',
       ],
     ]);

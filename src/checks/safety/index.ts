@@ -1,0 +1,3 @@
+export { type BarredFoodsInput, checkBarredFoods } from './barred.js';
+export { checkNeededCautions, type NeededCautionsInput } from './needed.js';
+export { checkRefusedWords, type RefusedWordsInput } from './refused.js';
