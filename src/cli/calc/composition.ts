@@ -87,7 +87,7 @@ export const COMPOSITION = [
     },
     example: ['volume=355mL', 'strength=5%'],
     holdsFor: 'the energy of the alcohol alone; says nothing of how much is safe',
-    sources: ['US standard drink of 14 g, UK unit of 8 g, density of ethanol, from memory'],
+    sources: ['US standard drink of 14 g, UK unit of 8 g, from memory'],
     compute: ({ volume, strength, country }) => {
       const drink = alcoholIn(volume.value * unitRatio(volume.unit, 'mL'), strength, country);
       if (!drink.ok) return drink;

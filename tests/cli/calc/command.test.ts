@@ -1,6 +1,9 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { AREAS, CALCULATIONS } from '../../../src/cli/calc/list.js';
 import { FOR_THE_TOOL } from '../../../src/nutrition/index.js';
+import { ROOT } from '../../house/source.js';
 import { platework } from '../command.js';
 
 const MAN = ['sex=male', 'age=45', 'height=178cm', 'weight=90kg'];
@@ -44,6 +47,12 @@ describe('platework calc', () => {
       unit: 'lb',
       source: 'given',
     });
+  });
+
+  it('prints what the README shows', () => {
+    const readme = readFileSync(join(ROOT, 'README.md'), 'utf8');
+    const { out } = platework(['calc', 'alcohol', 'volume=12 fl oz', 'strength=5%']);
+    expect(readme).toContain(`\n\`\`\`\n${out}\`\`\`\n`);
   });
 
   it('lists every calculation with its inputs, for people and for machines', () => {
