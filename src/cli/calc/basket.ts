@@ -14,7 +14,8 @@ import { amount, number } from './fields.js';
 import { ofNumber, ofReckoned } from './values.js';
 
 const WEIGHT = amount(['g', 'kg', 'oz', 'lb'], 'a weight');
-const FORM = 'Write needed / package / price, as rice: 900 g / 1 kg / 2.40 / 100 g at home.';
+const FORM =
+  'Write needed / package / price, as rice: 900 g / 1 kg / 2.40, and what is at home after it, as / 100 g.';
 
 /** A line of the list: `rice: 900 g / 1 kg / 2.40`, with what is at home after it if there is any. */
 const ROW: Field<BasketRow> = {
