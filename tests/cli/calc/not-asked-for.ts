@@ -26,7 +26,8 @@ export const NOT_ASKED_FOR: readonly { readonly because: string; readonly names:
     names: ['sumEquivalents', 'costLadder', 'portionsIn', 'formsOnBasis', 'withinBudget'],
   },
   {
-    because: 'puts the foods of a dish together; dish-parts, served-volume, recipe and swap work out its steps',
+    because:
+      'puts the foods of a dish together; dish-parts, served-volume, recipe and swap work out its steps',
     names: ['volumeAsServed', 'partsOf', 'partsWorking', 'dishNutrient', 'dishChanges'],
   },
   {
