@@ -128,6 +128,8 @@ function valuesOf(figure: FigureSpec): readonly string[] {
       return figure.lanes.flatMap((lane) => lane.dots.map((d) => d.text));
     case 'brick-rows':
       return figure.rows.flatMap((row) => (row.ends ? [row.ends.low, row.ends.high] : []));
+    case 'cost-rungs':
+      return figure.rungs.flatMap((rung) => (rung.value === null ? [] : [rung.text]));
   }
 }
 
@@ -153,6 +155,12 @@ function wordsIn(figure: FigureSpec): readonly string[] {
           r.ends?.low ?? '',
           r.ends?.high ?? '',
         ]),
+      ];
+    case 'cost-rungs':
+      return [
+        ...common,
+        ...figure.rungs.flatMap(({ words, text }) => [words, text]),
+        ...figure.posts.map(({ words }) => words),
       ];
   }
 }

@@ -57,6 +57,20 @@ export interface Facts {
   readonly slots?: Readonly<Record<string, string | { readonly day: string }>>;
   /** A caution that the author calls, writes or words anew. */
   readonly caution?: ReadCaution;
+  /** Prices that it stands on, for the form on which they are written down. */
+  readonly prices?: readonly PriceNeed[];
+}
+
+/** A price to look for in the shops. */
+export interface PriceNeed {
+  /** The food as it is bought. */
+  readonly food: Food;
+  /** The package of the last price, such as `2 lb`. */
+  readonly packageWords?: string;
+  /** The day of the last price. */
+  readonly last?: string;
+  /** Whether that price may still be printed. */
+  readonly fresh: boolean;
 }
 
 /** What every directive computes. Its own type adds what its view needs. */

@@ -1,6 +1,7 @@
 import { caution } from './caution/index.js';
 import { cite } from './cite/index.js';
 import type { Directive } from './contract.js';
+import { cupCost } from './cup-cost/index.js';
 import { doing } from './do/index.js';
 import { formCompare } from './form-compare/index.js';
 import { level } from './level/index.js';
@@ -18,7 +19,7 @@ import { worksheet } from './worksheet/index.js';
 import { write } from './write/index.js';
 
 /** Every directive that a lesson may use. To add one: its folder and its line here. */
-export const DIRECTIVES: readonly Directive[] = [caution, formCompare, quiz, rinseDrop, show, write];
+export const DIRECTIVES: readonly Directive[] = [caution, cupCost, formCompare, quiz, rinseDrop, show, write];
 
 /** Containers and running text of the lesson itself, each with a folder that shows how it is written. */
 export const SERVICE: readonly ServicePiece[] = [

@@ -71,6 +71,18 @@ export const directiveCodes = {
     about:
       'A row with its liquid is what a label says, not what is eaten, and is never "ready to eat". Take the drained form, or a basis without a state; then the figure says which row is a label row.',
   },
+  'directives/prices': {
+    severity: 'stop',
+    rule: 'Prices are those of the shops of the lesson’s site, read in the same weeks.',
+    about:
+      'A price without a shop and a day says nothing, and prices of different seasons cannot stand beside each other. Name a site, and a shop that it has.',
+  },
+  N13: {
+    severity: 'ask',
+    rule: 'A price is printed only within its shelf life, 90 days unless its row says otherwise.',
+    about:
+      'Past it pages print “ask for this week’s price” and no cents. Walk the shops with the price form, then write the new rows into prices.csv.',
+  },
   N18: {
     severity: 'stop',
     rule: 'What rinsing takes away is stated only inside the published range, on the basis of the study.',

@@ -1,4 +1,5 @@
 import { drawBrickRows } from './brick-rows/draw.js';
+import { drawCostRungs } from './cost-rungs/draw.js';
 import { drawDotLanes } from './dot-lanes/draw.js';
 import type { Drawn, DrawOptions } from './options.js';
 import type { FigureSpec } from './spec.js';
@@ -14,5 +15,7 @@ export function draw(spec: FigureSpec, options: DrawOptions): Drawn {
       return drawDotLanes(spec, options);
     case 'brick-rows':
       return drawBrickRows(spec, options);
+    case 'cost-rungs':
+      return drawCostRungs(spec, options);
   }
 }

@@ -90,5 +90,30 @@ export interface BrickRows extends FigureBase {
   readonly words: { readonly sure: string; readonly unsure: string; readonly gone: string };
 }
 
+/** One rung of a ladder of costs. */
+export interface CostRung {
+  readonly letter: string;
+  readonly sign: SignName;
+  readonly words: string;
+  /** In the coin of the figure; `null` where no price may be printed. */
+  readonly value: number | null;
+  /** As printed: `28¢`, `1 brick`, or what to do where there is no price. Empty on a blank. */
+  readonly text: string;
+  /** Id of the number, where there is one. */
+  readonly number?: string;
+}
+
+/** What one cup of each food costs: rungs built of bricks, in the order in which they are read. */
+export interface CostRungs extends FigureBase {
+  readonly kind: 'cost-rungs';
+  /** What one brick is worth, in the coin of the figure. */
+  readonly worth: number;
+  /** Rungs are rounded to whole bricks, for readers who count. */
+  readonly whole: boolean;
+  readonly rungs: readonly CostRung[];
+  /** Round amounts along the foot, from zero, with their words. */
+  readonly posts: readonly { readonly at: number; readonly words: string; readonly number: string }[];
+}
+
 /** What can be drawn. A new kind fails to compile wherever it is not yet handled. */
-export type FigureSpec = DotLanes | BrickRows;
+export type FigureSpec = DotLanes | BrickRows | CostRungs;

@@ -6,18 +6,34 @@ import { type DirectivePart, type Lesson, type Part, parseLesson } from '../../s
 import { type ComputedLesson, computeLesson, type ReadTables } from '../../src/pipeline/compute.js';
 import { createViewer } from '../../src/pipeline/viewer.js';
 import { LEVELS, type Level } from '../../src/reading/index.js';
-import { loadFoods, loadSources, loadTerms, NO_PRICES, SOURCES_FILE, TERMS_FILE } from '../../src/records/index.js';
+import {
+  loadFoods,
+  loadSources,
+  loadTerms,
+  readLines,
+  readLocalFoods,
+  readPrices,
+  readSite,
+  SOURCES_FILE,
+  TERMS_FILE,
+} from '../../src/records/index.js';
 import { register } from '../cautions/register-files.js';
 import { ASSETS } from '../records/tables.js';
 
 export const DAY = '2026-12-01';
 
 const loading = createReport();
-/** The project's own tables, loaded once for all tests of a file. */
+/** The project's own tables, with the prices of the invented site, loaded once for all tests of a file. */
+const pack = (name: string) => readFileSync(`assets/local/lantern-street/${name}`, 'utf8');
 export const foods = loadFoods(ASSETS, loading);
+const lines = readLines(pack('lines.yaml'), 'lines.yaml', DAY, loading);
+const site = readSite(pack('site.yaml'), 'site.yaml', lines, DAY, loading);
+if (!site) throw new Error('The invented site could not be read.');
+const itsFoods = foods.with(readLocalFoods(pack('foods.yaml'), 'foods.yaml', DAY, loading), loading);
+const prices = readPrices(pack('prices.csv'), 'prices.csv', site, itsFoods, loading);
 const sources = loadSources(readFileSync(`assets/${SOURCES_FILE}`, 'utf8'), loading);
 const terms = loadTerms(readFileSync(`assets/${TERMS_FILE}`, 'utf8'), loading);
-export const tables: ReadTables = { foods, sources, terms, prices: NO_PRICES, register, on: DAY };
+export const tables: ReadTables = { foods, sources, terms, register, prices, on: DAY };
 
 export const PLACES: readonly Where[] = ['handout', 'worksheet', 'key', 'slide', 'staff'];
 /** Every place with every level that can stand there. */

@@ -1,5 +1,5 @@
 import type { View } from '../../src/directives/contract.js';
-import type { Block, Inline } from '../../src/document/index.js';
+import type { Block, Cell, Inline } from '../../src/document/index.js';
 import type { FigureSpec } from '../../src/figures/index.js';
 
 /** Every string anywhere in a value, with the way to it: `blocks.0.figure.alternative.label`. */
@@ -75,12 +75,18 @@ function lineOf(block: Block): string[] {
       return [
         ...(block.caption ? [`caption: ${block.caption}`] : []),
         ...[block.head, ...block.rows].map(
-          (row) => `| ${row.map((cell) => plain(cell.inlines)).join(' | ')} |`,
+          (row) => `| ${row.map((cell) => plain(cell.inlines) + fieldWords(cell)).join(' | ')} |`,
         ),
       ];
     default:
       return [block.kind];
   }
+}
+
+/** A box to write in, with its answer on a key. */
+function fieldWords({ field }: Cell): string {
+  if (!field) return '';
+  return `[${field.label}${field.answer === undefined ? '' : ` = ${field.answer}`}]`;
 }
 
 function figureLines(figure: FigureSpec): string[] {
@@ -100,10 +106,19 @@ function figureLines(figure: FigureSpec): string[] {
             return `  lane ${lane.name}${note}: ${lane.dots.map((dot) => `${dot.letter} ${dot.text}`).join(', ')}${look}`;
           }),
         ]
-      : figure.rows.map((row) => {
+      : []),
+    ...(figure.kind === 'brick-rows'
+      ? figure.rows.map((row) => {
           const ends = row.ends ? ` ends ${row.ends.low} and ${row.ends.high}, ${row.look}` : '';
           return `  row ${row.name} (${row.sign}): ${row.note}${ends}`;
-        })),
+        })
+      : []),
+    ...(figure.kind === 'cost-rungs'
+      ? [
+          ...figure.rungs.map((rung) => `  rung ${rung.letter} (${rung.sign}): ${rung.words}, ${rung.text}`),
+          `  posts: ${figure.posts.map(({ words }) => words).join(', ')}`,
+        ]
+      : []),
   ].map((line) => line.trimEnd());
 }
 

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import type { BrickRows, DotLanes, DrawOptions } from '../../src/figures/index.js';
+import type { BrickRows, CostRungs, DotLanes, DrawOptions } from '../../src/figures/index.js';
 import { fontsOnDisk } from '../text/fonts-on-disk.js';
 
 export const fonts = fontsOnDisk();
@@ -67,6 +67,43 @@ export const bricks: BrickRows = {
     },
   ],
   words: { sure: 'still there', unsure: 'may be there', gone: 'gone' },
+};
+
+export const rungs: CostRungs = {
+  kind: 'cost-rungs',
+  id: 'cost',
+  mode: 'shown',
+  alternative,
+  numbers: [],
+  worth: 25,
+  whole: false,
+  rungs: [
+    { letter: 'A', sign: 'pot', words: 'Dried, cooked at home', value: 28, text: '28¢', number: 'cost.a' },
+    { letter: 'B', sign: 'can', words: 'Canned, drained', value: 68, text: '68¢', number: 'cost.b' },
+    {
+      letter: 'C',
+      sign: 'frozen',
+      words: 'Frozen, boiled, no salt',
+      value: 105,
+      text: '$1.05',
+      number: 'cost.c',
+    },
+    { letter: 'D', sign: 'leaf', words: 'Fresh', value: null, text: 'ask for this week’s price' },
+  ],
+  posts: [
+    { at: 0, words: '0¢', number: 'cost.mark-0' },
+    { at: 50, words: '50¢', number: 'cost.mark-2' },
+    { at: 100, words: '$1.00', number: 'cost.mark-4' },
+  ],
+};
+
+export const arabicRungs: CostRungs = {
+  ...rungs,
+  rungs: [
+    { letter: 'أ', sign: 'pot', words: 'مجففة، مطبوخة', value: 28, text: '28¢', number: 'cost.a' },
+    { letter: 'ب', sign: 'can', words: 'معلبة، مصفّاة', value: 68, text: '68¢', number: 'cost.b' },
+    { letter: 'ج', sign: 'frozen', words: 'مجمدة', value: null, text: 'اسأل عن سعر هذا الأسبوع' },
+  ],
 };
 
 /** The same in Arabic: letters with deep tails, and reading from right to left. */

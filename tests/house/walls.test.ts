@@ -143,13 +143,14 @@ function sisterWriter(i: Import): string | undefined {
     : `${i.from} imports writers/${b}/: each writer stands alone`;
 }
 
-/** `compute.ts` sees no words; `view.ts` does no arithmetic of the core. */
+/** `compute.ts` and its parts, `compute-….ts`, see no words; `view.ts` does no arithmetic of the core. */
 function computeFault(i: Import): string | undefined {
-  if (/^src\/directives\/[^/]+\/compute\.ts$/.test(i.from)) {
+  if (/^src\/directives\/[^/]+\/compute(?:-[a-z-]+)?\.ts$/.test(i.from)) {
     const fine =
       /^src\/(nutrition|diagnostics)\//.test(i.to) ||
       ['src/directives/contract.ts', 'src/directives/problems.ts'].includes(i.to) ||
       i.to.endsWith('/schema.ts') ||
+      /\/compute-[a-z-]+\.ts$/.test(i.to) ||
       (i.typeOnly && i.to.startsWith('src/document/'));
     if (!fine && !(i.to === 'src/document/index.ts' && /^\{\s*kebab\s*\}$/.test(i.names)))
       return `${i.from} imports ${i.to}: computing knows no words`;
