@@ -31,7 +31,13 @@ function noteSentences(
   setting: Setting,
   report: Report,
 ): readonly FigureSentence[] {
-  return notesOf(pulled, directive).map((p) => {
+  // What is for staff alone stands on the leader's page, and nowhere else.
+  const notes = pulledBy(pulled, directive).filter(
+    ({ caution }) =>
+      caution.kind === 'note' &&
+      (caution.place.includes('figure') || (setting.output === 'staff' && caution.place.includes('staff'))),
+  );
+  return notes.map((p) => {
     const slots = { ...setting.slots, ...p.slots[directive] };
     return { inlines: wordsOf(p, { ...setting, slots }, report), cautions: [p.caution.id] };
   });

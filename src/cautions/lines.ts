@@ -22,7 +22,8 @@ export function standingLines(pulled: readonly Pulled[], facts: Facts, setting: 
   const lines = setting.register.cautions.flatMap((caution): Pulled[] => {
     if (caution.kind !== 'line') return [];
     const before = pulled.find((p) => p.caution.id === caution.id);
-    if (before) return [before];
+    // What is for cards stands there, and elsewhere only where its own condition says so.
+    if (before && (setting.output === 'goal-card' || !onlyForCards(caution))) return [before];
     const when = caution.facts[0]?.when;
     if (!when || !holds(when, pulled, facts, setting)) return [];
     return [
@@ -35,6 +36,10 @@ export function standingLines(pulled: readonly Pulled[], facts: Facts, setting: 
     ];
   });
   return [...lines, ...looseNotes(pulled, facts, setting.output)];
+}
+
+function onlyForCards({ place }: Caution): boolean {
+  return place.includes('card') && !place.includes('block');
 }
 
 /** Notes without a figure to stand at: pulled by a topic or a word alone, or meant for the block. */

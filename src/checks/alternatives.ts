@@ -130,6 +130,10 @@ function valuesOf(figure: FigureSpec): readonly string[] {
       return figure.rows.flatMap((row) => (row.ends ? [row.ends.low, row.ends.high] : []));
     case 'cost-rungs':
       return figure.rungs.flatMap((rung) => (rung.value === null ? [] : [rung.text]));
+    case 'tally-grid':
+      return figure.rows.flatMap((row) =>
+        row.lines.flatMap(({ text, percent }) => [text, percent].filter(Boolean)),
+      );
   }
 }
 
@@ -161,6 +165,15 @@ function wordsIn(figure: FigureSpec): readonly string[] {
         ...common,
         ...figure.rungs.flatMap(({ words, text }) => [words, text]),
         ...figure.posts.map(({ words }) => words),
+      ];
+    case 'tally-grid':
+      return [
+        ...common,
+        figure.words.box,
+        ...figure.rows.flatMap((row) => [
+          row.name,
+          ...row.lines.flatMap(({ word, text, percent }) => [word, text, percent]),
+        ]),
       ];
   }
 }

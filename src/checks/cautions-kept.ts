@@ -24,7 +24,8 @@ export interface CautionsKeptInput {
  */
 export function checkCautionsKept({ pulled, built, standing }: CautionsKeptInput, report: Report): void {
   for (const output of built) {
-    if (output.kind === 'sheet' && !GUARDED.has(output.sheet.kind)) continue;
+    const isCards = output.kind === 'sheet' && output.sheet.kind === 'cards';
+    if (output.kind === 'sheet' && !isCards && !GUARDED.has(output.sheet.kind)) continue;
     const tell = (message: string, at: Caution) =>
       report.add(
         checkProblem('S17', `${output.name}: ${message}`, {
@@ -33,6 +34,10 @@ export function checkCautionsKept({ pulled, built, standing }: CautionsKeptInput
           spoils: spoilsOf(output),
         }),
       );
+    if (isCards) {
+      checkCards(output, pulled, standing(output), tell);
+      continue;
+    }
     const lines = linesOf(output, tell, pulled);
     checkBlock(lines, output, pulled, tell);
     checkBeside(output, pulled, tell);
@@ -43,12 +48,12 @@ export function checkCautionsKept({ pulled, built, standing }: CautionsKeptInput
 
 type Tell = (message: string, at: Caution) => void;
 
-const outputOf = (built: Built): Output =>
-  built.kind === 'deck'
-    ? 'slides'
-    : built.sheet.kind === 'review' || built.sheet.kind === 'notes'
-      ? 'staff'
-      : built.sheet.kind;
+const outputOf = (built: Built): Output => {
+  if (built.kind === 'deck') return 'slides';
+  const { kind } = built.sheet;
+  if (kind === 'cards') return 'goal-card';
+  return kind === 'review' || kind === 'notes' ? 'staff' : kind;
+};
 
 /** The lines of the block; on a deck those of its caution slides, which must come before what they guard. */
 function linesOf(output: Built, tell: Tell, pulled: readonly Pulled[]): readonly CautionLine[] {
@@ -103,6 +108,21 @@ function checkBlock(
   const inOrder = boxes.filter((p) => order.includes(p.caution.id));
   const wrong = inOrder.find((p, i) => p.caution.id !== order[i]);
   if (wrong) tell(`the cautions are out of order at \`${wrong.caution.id}\`.`, wrong.caution);
+}
+
+/** Every copy of a goal card carries each caution that stands on cards, in its short wording. */
+function checkCards(output: Built, pulled: readonly Pulled[], standing: readonly Pulled[], tell: Tell): void {
+  const cards = blocksOf(output).flatMap((block) => (block.kind === 'goal-card' ? [block] : []));
+  const printed = (output.pages?.pages ?? []).map(pageText).join(' ');
+  const copies = cards.reduce((sum, card) => sum + card.copies, 0);
+  const needed = [...boxesOf(pulled), ...standing].filter(({ caution }) => caution.place.includes('card'));
+  for (const p of needed) {
+    const wording = wordingOf(p, output, true);
+    const bare = cards.some(({ cautions }) => !cautions.some(({ inlines }) => wording.test(textOf(inlines))));
+    if (bare) tell(`the caution \`${p.caution.id}\` is missing on a card.`, p.caution);
+    else if (output.pages && (printed.match(new RegExp(wording, 'gu')) ?? []).length < copies)
+      tell(`\`${p.caution.id}\` does not stand on every copy of the card.`, p.caution);
+  }
 }
 
 /** Notes stand beside their figure, whole. */
@@ -171,8 +191,10 @@ function checkPages(
 function wordingOf(p: Pulled, output: Built, within = false): RegExp {
   const level = output.kind === 'deck' ? 'plain' : output.sheet.level;
   const language = output.kind === 'deck' ? output.deck.language : output.sheet.language;
-  const own = output.kind === 'sheet' ? p.reworded[level] : undefined;
-  const text = own ?? p.caution.wordings[language]?.[sizeFor(p, level, outputOf(output))];
+  // Cards are small: they have the short wording at any size of type.
+  const at = outputOf(output) === 'goal-card' ? 'short' : level;
+  const own = output.kind === 'sheet' ? p.reworded[at] : undefined;
+  const text = own ?? p.caution.wordings[language]?.[sizeFor(p, at, outputOf(output))];
   if (text === undefined) return /(?!)/;
   let pattern = '';
   let from = 0;

@@ -4,6 +4,8 @@ import type { Directive } from './contract.js';
 import { cupCost } from './cup-cost/index.js';
 import { doing } from './do/index.js';
 import { formCompare } from './form-compare/index.js';
+import { goalCard } from './goal-card/index.js';
+import { handsUp } from './hands-up/index.js';
 import { level } from './level/index.js';
 import { number } from './n/index.js';
 import { only } from './only/index.js';
@@ -15,11 +17,23 @@ import { show } from './show/index.js';
 import { slide } from './slide/index.js';
 import { staff } from './staff/index.js';
 import { term } from './t/index.js';
+import { teachBack } from './teach-back/index.js';
 import { worksheet } from './worksheet/index.js';
 import { write } from './write/index.js';
 
 /** Every directive that a lesson may use. To add one: its folder and its line here. */
-export const DIRECTIVES: readonly Directive[] = [caution, cupCost, formCompare, quiz, rinseDrop, show, write];
+export const DIRECTIVES: readonly Directive[] = [
+  caution,
+  cupCost,
+  formCompare,
+  goalCard,
+  handsUp,
+  quiz,
+  rinseDrop,
+  show,
+  teachBack,
+  write,
+];
 
 /** Containers and running text of the lesson itself, each with a folder that shows how it is written. */
 export const SERVICE: readonly ServicePiece[] = [

@@ -65,6 +65,48 @@ export const directiveCodes = {
     about:
       'A question that asks for the most while its answer is the least makes a key that contradicts the page. If the words are right as they stand, give the reason.',
   },
+  'hands-up/question': {
+    severity: 'stop',
+    rule: 'A show of hands asks one question about a habit and takes two to four answers in words of their own.',
+    about: 'More cannot be counted in a room. The answers stand as a list below the question.',
+  },
+  'hands-up/count': {
+    severity: 'stop',
+    rule: 'Every answer is counted in the same way: once, or before and after, or not at all.',
+    about:
+      'Shares are worked out of all answers; one that is missing would make the others look larger. Nobody at all is 0.',
+  },
+  'teach-back/open': {
+    severity: 'stop',
+    rule: 'A prompt is open: yes or no does not answer it.',
+    about: 'Yes tells the speaker nothing. Ask what, how or where, or say show me or tell me.',
+  },
+  'teach-back/burden': {
+    severity: 'ask',
+    rule: 'A prompt finds out how clear the speaker was and puts nobody to the test.',
+    about: 'If the words are right as they stand, such as in "the test on the label", give the reason.',
+  },
+  'teach-back/objective': {
+    severity: 'stop',
+    rule: 'A prompt asks about an objective of the lesson.',
+    about: 'Objectives are counted from 1, in the order of the front matter.',
+  },
+  'goal-card/fields': {
+    severity: 'stop',
+    rule: 'A goal card has some of its five fields, each once: what, how-much, when, how-often and how-sure.',
+    about: 'More fields make a form of it. A card is for one small thing that its owner will do.',
+  },
+  'goal-card/sample': {
+    severity: 'stop',
+    rule: 'A sample fills the fields of its card in a few words, and how-sure in one of four.',
+    about: 'The sample stands on the key. The four words are not yet, maybe, likely and sure.',
+  },
+  L09: {
+    severity: 'stop',
+    rule: 'No count of 1 to 10 people is kept or printed.',
+    about:
+      'So few may point to somebody in the room. Count live on the slide, where nothing is kept, or put answers together.',
+  },
   N03: {
     severity: 'stop',
     rule: 'Compared foods share portion and basis.',

@@ -60,6 +60,27 @@ export interface Choice {
   };
 }
 
+/** A caution on a goal card: whole, with the word of its heading where it has one. */
+export interface CardCaution {
+  readonly id: string;
+  readonly word?: string;
+  readonly inlines: readonly Inline[];
+}
+
+/** A card for one thing that its owner will do. */
+export interface GoalCard {
+  readonly title: string;
+  /** Each a line to write on; with an answer on a sample. */
+  readonly fields: readonly Field[];
+  /** Words to ring; `picked` on a sample. */
+  readonly sure?: {
+    readonly label: string;
+    readonly words: readonly { readonly text: string; readonly picked: boolean }[];
+    /** What to do when one is not sure. */
+    readonly hint: string;
+  };
+}
+
 /**
  * What every output reads. The union is closed: an output that does not handle a kind does not
  * compile, so nothing is dropped in silence.
@@ -105,6 +126,18 @@ export type Block = { readonly place?: Place } & (
       readonly answer?: readonly Inline[];
     }
   | { readonly kind: 'write'; readonly label: string; readonly lines: number }
+  /** A goal card in the column, or `cut` over the whole page so many times. */
+  | {
+      readonly kind: 'goal-card';
+      readonly id: string;
+      readonly card: GoalCard;
+      readonly copies: 2 | 4;
+      readonly cut?: boolean;
+      /** Put there when the sheet is put together; they stand on every copy. */
+      readonly cautions: readonly CardCaution[];
+      /** For beginning readers a pencil stands beside the lines. */
+      readonly pictures: boolean;
+    }
   /** Only on keys: the reason or the worked line, on tint. */
   | { readonly kind: 'why'; readonly inlines: readonly Inline[] }
 );

@@ -56,7 +56,7 @@ export interface MixedLine {
   readonly parts: readonly { readonly text: string; readonly language: string; readonly strong?: boolean }[];
 }
 
-export type SheetKind = 'handout' | 'worksheet' | 'key' | 'staff' | 'review' | 'notes';
+export type SheetKind = 'handout' | 'worksheet' | 'key' | 'staff' | 'review' | 'notes' | 'cards';
 
 /** A sheet of paper before it is laid out: the hub that the paper outputs read. */
 export interface Sheet {
@@ -85,7 +85,12 @@ export type Stage =
   | { readonly kind: 'open'; readonly audience: string; readonly pictures: readonly string[] }
   | { readonly kind: 'say'; readonly sentence: readonly Inline[]; readonly picture?: string }
   | { readonly kind: 'words'; readonly blocks: readonly Block[]; readonly picture?: string }
-  | { readonly kind: 'show'; readonly block: Block & { readonly kind: 'figure' } }
+  | {
+      readonly kind: 'show';
+      readonly block: Block & { readonly kind: 'figure' };
+      /** The question that the figure is about; it is the slide's title, or stands below it. */
+      readonly prompt?: readonly Inline[];
+    }
   | { readonly kind: 'ask'; readonly question: Block & { readonly kind: 'question' } }
   | { readonly kind: 'answer'; readonly question: Block & { readonly kind: 'question' } }
   | {

@@ -3,6 +3,7 @@ import { drawCostRungs } from './cost-rungs/draw.js';
 import { drawDotLanes } from './dot-lanes/draw.js';
 import type { Drawn, DrawOptions } from './options.js';
 import type { FigureSpec } from './spec.js';
+import { drawTallyGrid } from './tally-grid/draw.js';
 
 /**
  * Draws a figure at the size there is. Paper figures get the height that they need; slide figures fill
@@ -17,5 +18,7 @@ export function draw(spec: FigureSpec, options: DrawOptions): Drawn {
       return drawBrickRows(spec, options);
     case 'cost-rungs':
       return drawCostRungs(spec, options);
+    case 'tally-grid':
+      return drawTallyGrid(spec, options);
   }
 }

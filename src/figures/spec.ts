@@ -115,5 +115,31 @@ export interface CostRungs extends FigureBase {
   readonly posts: readonly { readonly at: number; readonly words: string; readonly number: string }[];
 }
 
+/** How many people gave one answer, in one round of asking. */
+export interface TallyLine {
+  /** When it was asked, where it was asked twice. */
+  readonly word: string;
+  /** `null` until somebody has counted. */
+  readonly people: number | null;
+  /** As printed; empty until somebody has counted. */
+  readonly text: string;
+  /** As printed; empty when fewer than twenty people answered. */
+  readonly percent: string;
+}
+
+/** Answers of a show of hands, each with boxes to fill: two lines of fifteen, or one line for each round. */
+export interface TallyGrid extends FigureBase {
+  readonly kind: 'tally-grid';
+  readonly rows: readonly {
+    readonly letter: string;
+    readonly name: string;
+    readonly lines: readonly TallyLine[];
+  }[];
+  /** People that one box stands for. */
+  readonly worth: number;
+  /** Says so, where it is more than one; empty otherwise. */
+  readonly words: { readonly box: string };
+}
+
 /** What can be drawn. A new kind fails to compile wherever it is not yet handled. */
-export type FigureSpec = DotLanes | BrickRows | CostRungs;
+export type FigureSpec = DotLanes | BrickRows | CostRungs | TallyGrid;

@@ -13,6 +13,12 @@ export const layoutCodes = {
     about:
       'A caution, a row of a table, a question or a figure is read as one thing and is never split over two pages. This one is taller than a page. Make it shorter or turn it into several.',
   },
+  'layout/cards': {
+    severity: 'hint',
+    rule: 'So many cards as are wished for should stand on one sheet.',
+    about:
+      'Each card carries the cautions of its lesson whole, at full size. Where they leave no room, fewer cards stand on a sheet and more sheets are made. Take fewer copies, or part the lesson in two.',
+  },
   'layout/wide-word': {
     severity: 'ask',
     rule: 'Every word must fit in its place.',

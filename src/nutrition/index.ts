@@ -70,6 +70,7 @@ export * from './rounding.js';
 export * from './salt.js';
 export * from './source-claims.js';
 export * from './swaps.js';
+export * from './tally.js';
 export * from './temperatures.js';
 export * from './times.js';
 export * from './units.js';

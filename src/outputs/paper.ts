@@ -1,6 +1,7 @@
 import type { Report } from '../diagnostics/index.js';
 import type { Sheet } from '../document/index.js';
 import { compose, type Pages, type PaperOptions, type SheetPlan } from '../layout/index.js';
+import { cardsPlan } from './cards/index.js';
 import { handoutPlan } from './handout/index.js';
 import { notesPlan } from './notes/index.js';
 import { reviewPlan } from './review/index.js';
@@ -28,6 +29,8 @@ function planOf(sheet: Sheet): SheetPlan {
       return staffPlan(sheet);
     case 'review':
       return reviewPlan();
+    case 'cards':
+      return cardsPlan();
     case 'notes':
       return notesPlan(sheet);
     default:

@@ -152,8 +152,9 @@ function titleOf(
   viewer: Viewer,
 ): readonly Inline[] {
   if (stage.kind === 'answer') return answerTitle(stage.question, viewer);
-  if (stage.kind !== 'ask') return title;
-  const { prompt } = stage.question;
+  const prompt =
+    stage.kind === 'ask' ? stage.question.prompt : stage.kind === 'show' ? stage.prompt : undefined;
+  if (!prompt) return title;
   const repeats = textOf(prompt).toLocaleLowerCase().includes(textOf(title).toLocaleLowerCase());
   return questions > 1 || repeats ? prompt : title;
 }

@@ -12,7 +12,15 @@ import { deckFor } from './deck-for.js';
 import { draftCodes, type Target } from './drafts.js';
 import { figureFiles, slideFiles, slideTools } from './pictures-out.js';
 import type { HandoutLevel, Settings } from './settings.js';
-import { type Desk, makeNotes, makeReview, makeSheet, type SheetKind } from './sheets.js';
+import {
+  type Desk,
+  hasCards,
+  makeCards,
+  makeNotes,
+  makeReview,
+  makeSheet,
+  type SheetKind,
+} from './sheets.js';
 import type { Drawers } from './tables.js';
 
 /** A file as it will stand below the lesson's folder in `out/`. */
@@ -65,12 +73,14 @@ export function jobsFor(desk: Desk, shop: Shop): readonly Job[] {
       { kind: 'worksheet', level, paper, ink: 'color', name: `worksheet-${level}-${paper}.pdf` },
       { kind: 'key', level, paper, ink: 'color', name: `worksheet-${level}-key-${paper}.pdf` },
     ]),
+    { kind: 'cards', level: 'plain', paper, ink: 'one', name: `cards-${paper}.pdf` },
     { kind: 'staff', level: 'staff', paper, ink: 'color', name: `staff-${paper}.pdf` },
     { kind: 'notes', level: 'staff', paper, ink: 'color', name: `notes-${paper}.pdf` },
   ]);
   const wanted = sheets.filter(({ kind }) => {
     if (kind === 'worksheet' || kind === 'key') return has('worksheet');
     if (kind === 'staff') return has('staff');
+    if (kind === 'cards') return hasCards(desk);
     return kind === 'notes' ? has('slide') : true;
   });
   const jobs = wanted.map((task) => sheetJob(desk, shop, task));
@@ -139,6 +149,8 @@ async function sheetFor(
     case 'key':
     case 'staff':
       return makeSheet(desk, kind, level, draft, report);
+    case 'cards':
+      return makeCards(desk, draft, report);
     case 'notes':
       return makeNotes(desk, await deckFor(desk, shop.drawers, draft, report), draft);
     case 'review':

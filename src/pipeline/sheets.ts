@@ -1,4 +1,5 @@
 import {
+  cardCautions,
   cautionBlock,
   type Facts,
   type FigureSentence,
@@ -11,8 +12,10 @@ import {
   standingSentences,
 } from '../cautions/index.js';
 import type { Report } from '../diagnostics/index.js';
+import type { Where } from '../directives/contract.js';
 import {
   type Block,
+  type CardCaution,
   type CautionBlock,
   type Deck,
   type Inline,
@@ -55,7 +58,20 @@ const OUTPUT: Readonly<Record<SheetKind | 'slides', Output>> = {
   staff: 'staff',
   review: 'staff',
   notes: 'staff',
+  cards: 'goal-card',
   slides: 'slides',
+};
+
+/** Where views stand on each sheet. */
+const WHERE: Readonly<Record<SheetKind | 'slides', Where>> = {
+  handout: 'handout',
+  worksheet: 'worksheet',
+  key: 'key',
+  staff: 'staff',
+  review: 'staff',
+  notes: 'staff',
+  cards: 'handout',
+  slides: 'slide',
 };
 
 export function settingFor(desk: Desk, kind: SheetKind | 'slides', level: Level): Setting {
@@ -73,7 +89,7 @@ export function settingFor(desk: Desk, kind: SheetKind | 'slides', level: Level)
 
 export function viewerFor(desk: Desk, kind: SheetKind | 'slides', level: Level, report: Report): Viewer {
   const setting = settingFor(desk, kind, level);
-  const where = kind === 'slides' ? 'slide' : kind === 'review' || kind === 'notes' ? 'staff' : kind;
+  const where = WHERE[kind];
   const notes = (view: { readonly shows?: string }) =>
     view.shows === undefined ? [] : oneNote(figureCautionBlocks(desk.pulled, view.shows, setting, report));
   return createViewer(
@@ -116,14 +132,45 @@ export function makeSheet(
   const setting = settingFor(desk, kind, level);
   const lines = standingSentences(standingLines(desk.pulled, desk.facts, setting), setting, report);
   const cautions = { ...cautionBlock(desk.pulled, setting, report), standing: runOn(lines) };
+  const here = [...cautions.lines.map(({ id }) => id), ...cautions.standing.cautions];
+  // The leader's page shows what the card says, in the wording of the card.
+  const cardSetting = { ...setting, output: 'goal-card' as const, level: level === 'staff' ? ('short' as const) : level };
+  const onCard = cardCautions(desk.pulled, desk.facts, cardSetting, report).filter(
+    ({ id }) => !here.includes(id),
+  );
   return finish(desk, {
     kind,
     level,
     message,
     cautions,
-    blocks: body,
+    // What stands in the sheet's own block is not said again on its card.
+    blocks: withCautions(body, onCard),
     draft,
   });
+}
+
+/** Cards to cut, a page for each goal card of the lesson; every copy carries the cautions that stand on cards. */
+export function makeCards(desk: Desk, draft: boolean, report: Report): Sheet {
+  const viewer = viewerFor(desk, 'cards', 'plain', report);
+  const parts = desk.computed.entries.flatMap(({ part }) => (part.name === CARD ? [part] : []));
+  const cards = viewer
+    .blocks(parts)
+    .flatMap((block): Block[] => (block.kind === CARD ? [{ ...block, cut: true }] : []));
+  const onCard = cardCautions(desk.pulled, desk.facts, settingFor(desk, 'cards', 'short'), report);
+  const none: CautionBlock = { lines: [], whoToAsk: '' };
+  const blocks = withCautions(cards, onCard);
+  return finish(desk, { kind: 'cards', level: 'plain', message: [], cautions: none, blocks, draft });
+}
+
+const CARD = 'goal-card';
+
+function withCautions(blocks: readonly Block[], cautions: readonly CardCaution[]): Block[] {
+  return blocks.map((block) => (block.kind === CARD ? { ...block, cautions } : block));
+}
+
+/** Whether a lesson has a goal card, so that there are cards to cut. */
+export function hasCards({ computed }: Desk): boolean {
+  return computed.entries.some(({ part, computed: done }) => part.name === CARD && done !== undefined);
 }
 
 /** Speaker notes: a section for each slide with the running clock, what to do and what to say. */

@@ -12,6 +12,7 @@ const KINDS: Readonly<Record<Sheet['kind'] | 'slides', string>> = {
   staff: 'L',
   review: 'R',
   notes: 'N',
+  cards: 'C',
   slides: 'D',
 };
 

@@ -8,6 +8,7 @@ type Key =
   | 'staff'
   | 'review'
   | 'notes'
+  | 'cards'
   | 'strip'
   | 'strip-month'
   | 'page'
@@ -57,6 +58,7 @@ const TERMS: TermTable<Key> = {
     staff: 'For the leader',
     review: 'Review sheet',
     notes: 'Speaker notes',
+    cards: 'Cards to cut',
     strip: '{kind} · {place}',
     'strip-month': '{kind} · {month} talk, {place}',
     page: 'Page {page} of {pages}',

@@ -58,9 +58,11 @@ function lineOf(block: Block): string[] {
         `question ${block.id}: ${plain(block.prompt)}`,
         ...block.choices.map(({ letter, inlines, sign, key }) => {
           const told = key ? ` | ${key.right ? 'right' : 'wrong'}, ${key.value}: ${key.why}` : '';
-          return `  ${letter} (${sign}) ${plain(inlines)}${told}`;
+          return `  ${letter}${sign ? ` (${sign})` : ''} ${plain(inlines)}${told}`;
         }),
       ];
+    case 'goal-card':
+      return goalCardLines(block);
     case 'write':
       return [`write ${block.lines}: ${block.label}`];
     case 'heading':
@@ -89,6 +91,16 @@ function fieldWords({ field }: Cell): string {
   return `[${field.label}${field.answer === undefined ? '' : ` = ${field.answer}`}]`;
 }
 
+function goalCardLines({ id, card, copies, cautions }: Block & { readonly kind: 'goal-card' }): string[] {
+  const words = (card.sure?.words ?? []).map(({ text, picked }) => (picked ? `(${text})` : text));
+  return [
+    `goal-card ${id}: ${card.title}, ${copies} copies`,
+    ...card.fields.map(({ label, answer }) => `  field ${label}${answer === undefined ? '' : `: ${answer}`}`),
+    ...(card.sure ? [`  ${card.sure.label} ${words.join(', ')} | ${card.sure.hint}`] : []),
+    ...cautions.map(({ inlines }) => `  caution: ${plain(inlines)}`),
+  ];
+}
+
 function figureLines(figure: FigureSpec): string[] {
   const { alternative } = figure;
   return [
@@ -106,6 +118,14 @@ function figureLines(figure: FigureSpec): string[] {
             return `  lane ${lane.name}${note}: ${lane.dots.map((dot) => `${dot.letter} ${dot.text}`).join(', ')}${look}`;
           }),
         ]
+      : []),
+    ...(figure.kind === 'tally-grid'
+      ? figure.rows.map(({ letter, name, lines }) => {
+          const counts = lines.map(({ word, text, percent }) =>
+            [word, text || 'open', percent].filter(Boolean).join(' '),
+          );
+          return `  row ${letter}: ${name} [${counts.join(', ')}]`;
+        })
       : []),
     ...(figure.kind === 'brick-rows'
       ? figure.rows.map((row) => {

@@ -4,6 +4,7 @@ import type { Draft } from '../structure.js';
 import { SPACE } from '../tokens.js';
 import { chooseBoxes } from './choose.js';
 import { figureBoxes, pictureBoxes } from './figure.js';
+import { goalCardBoxes } from './goal-card.js';
 import { listBoxes } from './list.js';
 import { questionBoxes } from './question.js';
 import { tableBoxes } from './table.js';
@@ -26,6 +27,7 @@ const INTRODUCED: ReadonlySet<BlockKind> = new Set([
   'table',
   'question',
   'write',
+  'goal-card',
   'picture',
 ]);
 
@@ -88,6 +90,8 @@ function layBlock(
       return questionBoxes(desk, block, at, parent, numbers.get(block));
     case 'write':
       return together(writeBoxes(desk, block, at, parent));
+    case 'goal-card':
+      return goalCardBoxes(desk, block, at, parent);
     case 'why':
       return whyBoxes(desk, block, at, parent);
     default:

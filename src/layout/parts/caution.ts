@@ -32,9 +32,12 @@ export function cautionBoxes(desk: Desk, before: number): PaperBox[] {
     desk.sheet.cautions.lines.filter((line) => line.heading === heading),
   ).filter((lines) => lines.length > 0);
   // The leader's page prints the fullest wordings: no page holds them all, so lines stand one by one.
-  if (desk.sheet.kind === 'staff')
-    return groups.flatMap((lines, i) => lineBoxes(desk, lines, i === 0 ? before : PAD_BOTTOM));
   const { standing } = desk.sheet.cautions;
+  if (desk.sheet.kind === 'staff')
+    return [
+      ...groups.flatMap((lines, i) => lineBoxes(desk, lines, i === 0 ? before : PAD_BOTTOM)),
+      ...(standing && standing.inlines.length > 0 ? [footBox(desk, standing.inlines)] : []),
+    ];
   const panels = groups.map((lines) => layPanel(desk, lines));
   const foot = standing && standing.inlines.length > 0 ? [footBox(desk, standing.inlines)] : [];
   if (panels.length === 0) return foot;

@@ -115,8 +115,9 @@ async function planSlide(
 
 /** The question below a title that is another sentence: on one line if it can be, never under 36 pixels. */
 function setPrompt({ title, stage }: Slide, easel: Easel): SetWords | undefined {
-  if (!('question' in stage) || says(title, stage.question.prompt)) return undefined;
-  const { prompt } = stage.question;
+  const prompt =
+    'question' in stage ? stage.question.prompt : stage.kind === 'show' ? stage.prompt : undefined;
+  if (!prompt || says(title, prompt)) return undefined;
   const sizes = easel.types.text.map((type) => easel.set(prompt, type, STAGE_WIDTH, { balance: true }));
   return sizes.find(({ lines }) => lines.length === 1) ?? sizes[0];
 }

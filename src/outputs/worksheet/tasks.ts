@@ -2,9 +2,20 @@ import type { Block } from '../../document/index.js';
 
 /** What a learner works on. */
 function isTask(block: Block): boolean {
-  if (block.kind === 'question' || block.kind === 'write') return true;
-  if (block.kind === 'figure') return block.figure.mode !== 'shown';
-  return block.kind === 'table' && block.rows.some((row) => row.some((cell) => cell.field));
+  switch (block.kind) {
+    case 'question':
+    case 'write':
+    case 'goal-card':
+    // On a key a reason stands in the place of what was to be written.
+    case 'why':
+      return true;
+    case 'figure':
+      return block.figure.mode !== 'shown';
+    case 'table':
+      return block.rows.some((row) => row.some((cell) => cell.field));
+    default:
+      return false;
+  }
 }
 
 /**
