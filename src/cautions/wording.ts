@@ -95,6 +95,8 @@ function filled(text: string, pulled: Pulled, setting: Setting, report: Report):
 function slotValue(name: string, pulled: Pulled, setting: Setting, report: Report): string {
   const own = setting.slots?.[name];
   if (own !== undefined) return own;
+  const given = [...new Set(Object.values(pulled.slots).flatMap((slots) => slots[name] ?? []))];
+  if (given.length > 0) return given.join('; ');
   const spoils = { languages: [setting.language], levels: [setting.level], outputs: [setting.output] };
   const line = setting.lines.get(name);
   if (line) {

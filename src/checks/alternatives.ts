@@ -128,6 +128,10 @@ function valuesOf(figure: FigureSpec): readonly string[] {
       return figure.lanes.flatMap((lane) => lane.dots.map((d) => d.text));
     case 'brick-rows':
       return figure.rows.flatMap((row) => (row.ends ? [row.ends.low, row.ends.high] : []));
+    case 'share-rows':
+      return figure.rows.map((row) => row.text);
+    case 'week-bricks':
+      return [...figure.days, figure.sum].flatMap(({ text }) => (text === '' ? [] : [text]));
     case 'cost-rungs':
       return figure.rungs.flatMap((rung) => (rung.value === null ? [] : [rung.text]));
     case 'tally-grid':
@@ -159,6 +163,19 @@ function wordsIn(figure: FigureSpec): readonly string[] {
           r.ends?.low ?? '',
           r.ends?.high ?? '',
         ]),
+      ];
+    case 'share-rows':
+      return [
+        ...common,
+        figure.words.brick,
+        ...figure.rows.flatMap((row) => [row.name, row.text, row.range?.words ?? '']),
+      ];
+    case 'week-bricks':
+      return [
+        ...common,
+        ...Object.values(figure.words),
+        ...figure.goals.map((goal) => goal.words),
+        ...[...figure.days, figure.sum].map(({ text }) => text),
       ];
     case 'cost-rungs':
       return [

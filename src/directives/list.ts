@@ -3,6 +3,7 @@ import { cite } from './cite/index.js';
 import type { Directive } from './contract.js';
 import { cupCost } from './cup-cost/index.js';
 import { doing } from './do/index.js';
+import { energySplit } from './energy-split/index.js';
 import { formCompare } from './form-compare/index.js';
 import { goalCard } from './goal-card/index.js';
 import { handsUp } from './hands-up/index.js';
@@ -18,6 +19,7 @@ import { slide } from './slide/index.js';
 import { staff } from './staff/index.js';
 import { term } from './t/index.js';
 import { teachBack } from './teach-back/index.js';
+import { weekOfMoves } from './week-of-moves/index.js';
 import { worksheet } from './worksheet/index.js';
 import { write } from './write/index.js';
 
@@ -25,6 +27,7 @@ import { write } from './write/index.js';
 export const DIRECTIVES: readonly Directive[] = [
   caution,
   cupCost,
+  energySplit,
   formCompare,
   goalCard,
   handsUp,
@@ -32,6 +35,7 @@ export const DIRECTIVES: readonly Directive[] = [
   rinseDrop,
   show,
   teachBack,
+  weekOfMoves,
   write,
 ];
 

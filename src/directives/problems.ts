@@ -107,6 +107,18 @@ export const directiveCodes = {
     about:
       'So few may point to somebody in the room. Count live on the slide, where nothing is kept, or put answers together.',
   },
+  'directives/move': {
+    severity: 'stop',
+    rule: 'A move has minutes and a kind.',
+    about:
+      'Only moderate and vigorous minutes are added up, and only strength and balance work count as days, so each move says which it is. Moderate: you can talk, but not sing. Vigorous: only a few words at a time.',
+  },
+  'directives/low-day': {
+    severity: 'ask',
+    rule: 'A day of a man below 1,500 kcal is shown only with a reason.',
+    about:
+      'So little food leaves gaps for most men. Add foods, or let the page say that the day shows what is missing and is no plan; below 1,200 kcal a day cannot go out as a plan at all.',
+  },
   N03: {
     severity: 'stop',
     rule: 'Compared foods share portion and basis.',

@@ -2,8 +2,10 @@ import { drawBrickRows } from './brick-rows/draw.js';
 import { drawCostRungs } from './cost-rungs/draw.js';
 import { drawDotLanes } from './dot-lanes/draw.js';
 import type { Drawn, DrawOptions } from './options.js';
+import { drawShareRows } from './share-rows/draw.js';
 import type { FigureSpec } from './spec.js';
 import { drawTallyGrid } from './tally-grid/draw.js';
+import { drawWeekBricks } from './week-bricks/draw.js';
 
 /**
  * Draws a figure at the size there is. Paper figures get the height that they need; slide figures fill
@@ -16,6 +18,10 @@ export function draw(spec: FigureSpec, options: DrawOptions): Drawn {
       return drawDotLanes(spec, options);
     case 'brick-rows':
       return drawBrickRows(spec, options);
+    case 'share-rows':
+      return drawShareRows(spec, options);
+    case 'week-bricks':
+      return drawWeekBricks(spec, options);
     case 'cost-rungs':
       return drawCostRungs(spec, options);
     case 'tally-grid':

@@ -141,5 +141,64 @@ export interface TallyGrid extends FigureBase {
   readonly words: { readonly box: string };
 }
 
+/** One part of a whole, in percent. */
+export interface ShareRow {
+  readonly name: string;
+  /** `null` is not known. */
+  readonly share: number | null;
+  /** As printed, such as `57%` or `not known`. */
+  readonly text: string;
+  /** Id of the number. */
+  readonly number: string;
+  /** A span to hold the share against, as a bracket over the row. It is no answer: a blank shows it too. */
+  readonly range?: { readonly low: number; readonly high: number; readonly words: string };
+}
+
+/** Parts of one whole, each a row of twenty bricks of 5 percent. */
+export interface ShareRows extends FigureBase {
+  readonly kind: 'share-rows';
+  readonly rows: readonly ShareRow[];
+  /** What a brick and a bracket mean. */
+  readonly words: { readonly brick: string; readonly range: string };
+}
+
+/** Minutes of a day or a week that count, those of vigorous activity already doubled. */
+export interface CountedMinutes {
+  readonly moderate: number;
+  readonly vigorous: number;
+  /** As printed; empty when nothing counts. */
+  readonly text: string;
+  /** Id of the number. */
+  readonly number: string;
+}
+
+export interface WeekDay extends CountedMinutes {
+  readonly name: string;
+  /** Ringed. */
+  readonly strength: boolean;
+  /** Marked with the letter for balance. */
+  readonly balance: boolean;
+}
+
+/** Seven columns of ten-minute bricks, and their sum against the minutes a week that guidelines ask for. */
+export interface WeekBricks extends FigureBase {
+  readonly kind: 'week-bricks';
+  readonly days: readonly WeekDay[];
+  readonly sum: CountedMinutes;
+  /** Rules on the sum, in ascending order, with their words. */
+  readonly goals: readonly { readonly at: number; readonly words: string }[];
+  readonly words: {
+    /** Heads of the columns and of the sum. */
+    readonly days: string;
+    readonly sum: string;
+    readonly brick: string;
+    readonly vigorous: string;
+    readonly strength: string;
+    readonly balance: string;
+    /** One letter. */
+    readonly balanceLetter: string;
+  };
+}
+
 /** What can be drawn. A new kind fails to compile wherever it is not yet handled. */
-export type FigureSpec = DotLanes | BrickRows | CostRungs | TallyGrid;
+export type FigureSpec = DotLanes | BrickRows | CostRungs | TallyGrid | ShareRows | WeekBricks;

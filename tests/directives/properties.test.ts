@@ -143,6 +143,52 @@ const write = fc
   .record({ label: hostile, lines: mostly(fc.integer({ min: -3, max: 30 }).map(String)) })
   .map((attributes) => part('write', attributes));
 
+const amount = fc.constantFrom('1 cup', '1/2 cup', '100 g', '3 oz', '2 tbsp', '1 medium', '1', '');
+const eaten = mostly(fc.tuple(amount, name).map((words) => words.join(' ').trim()));
+const meal = mostly(
+  fc
+    .tuple(
+      fc.constantFrom('breakfast', 'lunch', 'supper'),
+      fc.array(eaten, { minLength: 1, maxLength: 2 }),
+      fc.oneof(
+        { weight: 4, arbitrary: fc.constant('') },
+        mostly(fc.constant('14 g')).map((g) => ` ; alcohol = ${g}`),
+      ),
+    )
+    .map(([when, foodsOf, alcohol]) => `${when}: ${foodsOf.join(' ; ')}${alcohol}`),
+);
+const energy = fc
+  .record({
+    show: mostly(fc.constantFrom('carbohydrate,protein,fat', 'fat', 'protein; alcohol')),
+    beside: mostly(fc.constantFrom('usual range', 'nothing')),
+    of: mostly(fc.constantFrom('day', 'meal')),
+    as: mostly(fc.constantFrom('example', 'plan', 'what is missing')),
+    person: mostly(fc.constantFrom('adult', 'man')),
+    rows: fc.array(meal, { maxLength: 2 }),
+  })
+  .map(({ rows, ...attributes }) => part('energy-split', { id: 'x', ...attributes }, rows));
+
+const move = fc
+  .tuple(
+    mostly(fc.constantFrom('walk', 'chair dance', 'run')),
+    mostly(fc.integer({ min: -5, max: 300 }).map(String)),
+    mostly(fc.constantFrom('moderate', 'vigorous', 'light', 'strength', 'balance seated')),
+  )
+  .map(([what, minutes, how]) => `${what} = ${minutes} min ${how}`);
+const moves = fc
+  .record({
+    for: mostly(fc.constantFrom('adult', 'older-adult')),
+    rows: fc.array(
+      mostly(
+        fc
+          .tuple(fc.constantFrom('Mon', 'Tuesday', 'sat'), fc.array(move, { minLength: 1, maxLength: 3 }))
+          .map(([day, all]) => `${day}: ${all.join(' ; ')}`),
+      ),
+      { maxLength: 4 },
+    ),
+  })
+  .map(({ rows, ...attributes }) => part('week-of-moves', { id: 'x', ...attributes }, rows));
+
 /** Real figures come out of chance often enough to make the rest mean something. */
 const good = kind
   .filter((food) => foods.forms(food).length >= 2)
@@ -207,7 +253,20 @@ function check(written: ReturnType<typeof part>): boolean {
           expect(dot.text).toBe(number?.text);
           expect(dot.value).toBe(number?.value);
         }
-      else if (figure.kind === 'brick-rows') {
+      else if (figure.kind === 'share-rows') {
+        for (const row of figure.rows) {
+          const blank = where === 'worksheet';
+          expect(row.share).toBe(blank ? null : computed.numbers.get(row.number)?.value);
+          if (!blank) expect(row.text).toBe(computed.numbers.get(row.number)?.text);
+        }
+      } else if (figure.kind === 'week-bricks') {
+        const total = figure.days.reduce((sum, { moderate, vigorous }) => sum + moderate + vigorous, 0);
+        expect(total).toBeCloseTo(
+          where === 'worksheet' ? 0 : Number(computed.numbers.get('x.total')?.value),
+          9,
+        );
+        expect(figure.sum.moderate + figure.sum.vigorous).toBeCloseTo(total, 9);
+      } else if (figure.kind === 'brick-rows') {
         for (const row of figure.rows) {
           expect(row.sure).toBeGreaterThanOrEqual(0);
           expect(row.sure).toBeLessThanOrEqual(row.possible);
@@ -239,6 +298,8 @@ describe('whatever an author writes', () => {
     ['cup-cost', cost],
     ['quiz', quiz],
     ['write', write],
+    ['energy-split', energy],
+    ['week-of-moves', moves],
   ])('%s gives a view or problems, and never throws', (_, any) => {
     fc.assert(
       fc.property(any, (written) => void check(written)),

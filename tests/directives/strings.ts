@@ -139,6 +139,14 @@ function figureLines(figure: FigureSpec): string[] {
           `  posts: ${figure.posts.map(({ words }) => words).join(', ')}`,
         ]
       : []),
+    ...(figure.kind === 'share-rows'
+      ? figure.rows.map((row) => `  row ${row.name}: ${row.text}${row.range ? ` [${row.range.words}]` : ''}`)
+      : []),
+    ...(figure.kind === 'week-bricks'
+      ? figure.days.map(
+          (day) => `  day ${day.name}: ${day.text}${day.strength ? ' ring' : ''}${day.balance ? ' B' : ''}`,
+        )
+      : []),
   ].map((line) => line.trimEnd());
 }
 

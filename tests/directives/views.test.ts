@@ -76,13 +76,28 @@ const PARTS = {
       ],
     ],
   ]),
+  'a day of energy': part('energy-split', { id: 'f' }, [
+    'breakfast: 1 1/2 cups oats, cooked ; 1 cup whole milk',
+    'supper: 2 cups brown rice, cooked ; 6 oz salmon, baked ; 2 tbsp olive oil ; 1 cup whole milk',
+  ]),
+  'a meal with a drink': part('energy-split', { id: 'f', of: 'meal', beside: 'nothing' }, [
+    'supper: 2 cups brown rice, cooked ; 6 oz salmon, baked ; 5 fl oz red wine ; alcohol = 15 g',
+  ]),
+  'a week of moves': part('week-of-moves', { id: 'f', for: 'older-adult' }, [
+    'Mon: walk = 22 min moderate ; heel-to-toe walk = 9 min balance',
+    'Wed: chair bands = 15 min strength',
+    'Mon: easy dance = 13 min moderate',
+    'Sat: dance = 31 min vigorous',
+    'Sun: stairs = 8 min vigorous',
+  ]),
 } as const;
 
 /**
  * Numbers that a blank gives on purpose: what the label says, what a brick is worth, what a can weighs; the price and
  * the cups of a package, and the line that is worked about no food.
  */
-const GIVEN = /\.(label|brick|weight|price|cups|example-[a-z]+)$/;
+const GIVEN =
+  /\.(label|brick|weight|given|grams|factor|range|minutes|twice|step|goal[a-z-]*|price|cups|example-[a-z]+)$/;
 
 /** A value counts as told when it stands there as a whole: "1 mg" is not told by "21 mg". */
 function tells(text: string, value: string): boolean {
@@ -175,7 +190,11 @@ describe.each(Object.entries(PARTS))('%s', (_, written) => {
 });
 
 /** Directives whose basis is in their name. */
-const CUP: Readonly<Record<string, string>> = { 'cup-cost': '1 cup' };
+const CUP: Readonly<Record<string, string>> = {
+  'energy-split': 'An example',
+  'week-of-moves': 'An example',
+  'cup-cost': '1 cup',
+};
 
 describe('levels', () => {
   const counts = (name: keyof typeof PARTS) => {

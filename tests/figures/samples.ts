@@ -1,6 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import type { BrickRows, CostRungs, DotLanes, DrawOptions } from '../../src/figures/index.js';
+import type {
+  BrickRows,
+  CostRungs,
+  DotLanes,
+  DrawOptions,
+  ShareRows,
+  WeekBricks,
+} from '../../src/figures/index.js';
 import { fontsOnDisk } from '../text/fonts-on-disk.js';
 
 export const fonts = fontsOnDisk();
@@ -152,6 +159,78 @@ export const arabicBricks: BrickRows = {
     },
   ],
   words: { sure: 'باقٍ', unsure: 'قد يبقى', gone: 'زال' },
+};
+
+export const shares: ShareRows = {
+  kind: 'share-rows',
+  id: 'day',
+  mode: 'shown',
+  alternative,
+  numbers: [],
+  rows: [
+    {
+      name: 'Carbohydrate',
+      share: 7.4,
+      text: '7%',
+      number: 'day.carbohydrate.share',
+      range: { low: 45, high: 65, words: '45 to 65%' },
+    },
+    {
+      name: 'Protein',
+      share: 22,
+      text: '22%',
+      number: 'day.protein.share',
+      range: { low: 10, high: 35, words: '10 to 35%' },
+    },
+    {
+      name: 'Fat',
+      share: null,
+      text: 'not known',
+      number: 'day.fat.share',
+      range: { low: 20, high: 35, words: '20 to 35%' },
+    },
+  ],
+  words: { brick: '1 brick is 5% of the energy', range: 'usual range for adults' },
+};
+
+const noMinutes = {
+  moderate: 0,
+  vigorous: 0,
+  text: '',
+  number: 'week.none',
+  strength: false,
+  balance: false,
+};
+
+export const week: WeekBricks = {
+  kind: 'week-bricks',
+  id: 'week',
+  mode: 'shown',
+  alternative,
+  numbers: [],
+  days: [
+    { ...noMinutes, name: 'Mon', moderate: 25, text: '25', number: 'week.mon' },
+    { ...noMinutes, name: 'Tue' },
+    { ...noMinutes, name: 'Wed', strength: true, balance: true },
+    { ...noMinutes, name: 'Thu', moderate: 10, text: '10', number: 'week.thu', balance: true },
+    { ...noMinutes, name: 'Fri' },
+    { ...noMinutes, name: 'Sat', moderate: 5, vigorous: 60, text: '65', number: 'week.sat', strength: true },
+    { ...noMinutes, name: 'Sun' },
+  ],
+  sum: { moderate: 40, vigorous: 60, text: '100 minutes', number: 'week.sum' },
+  goals: [
+    { at: 150, words: '150' },
+    { at: 300, words: '300' },
+  ],
+  words: {
+    days: 'Minutes that count',
+    sum: 'The week',
+    brick: '10 minutes',
+    vigorous: 'vigorous, counted twice',
+    strength: 'strength work',
+    balance: 'balance work',
+    balanceLetter: 'B',
+  },
 };
 
 const mm = (length: number) => (length * 72) / 25.4;

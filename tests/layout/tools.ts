@@ -29,7 +29,7 @@ function rect(x: number, y: number, width: number, height: number): Mark {
  */
 export const plainFigures: FigureTools = {
   draw(spec: FigureSpec, { width, direction, slack }): Drawing {
-    const rows = spec.kind === 'dot-lanes' ? spec.lanes.length : spec.rows.length;
+    const rows = spec.kind === 'dot-lanes' ? spec.lanes.length : 'rows' in spec ? spec.rows.length : 3;
     const legend = spec.kind === 'dot-lanes' ? mm(9) : 0;
     const pitch = mm(16 - 4 * slack);
     const axis = mm(42);

@@ -50,7 +50,7 @@ export const FOOD_ENERGY = [
     },
   }),
   calculation({
-    name: 'energy-split',
+    name: 'energy-shares',
     also: ['macronutrient-split'],
     what: 'where the energy of a food or a diet comes from',
     inputs: {

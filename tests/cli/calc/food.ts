@@ -16,7 +16,7 @@ export const FOOD: readonly Expected[] = [
   },
   {
     source: 'factors 4, 4 and 9: 120 + 32 + 90 = 242 kcal',
-    call: ['energy-split', 'carbohydrate=30g', 'protein=8g', 'fat=10g'],
+    call: ['energy-shares', 'carbohydrate=30g', 'protein=8g', 'fat=10g'],
     gives: { carbohydrate: [(120 / 242) * 100, 1e-9], fat: [(90 / 242) * 100, 1e-9] },
   },
   {
