@@ -126,6 +126,8 @@ function valuesOf(figure: FigureSpec): readonly string[] {
   switch (figure.kind) {
     case 'dot-lanes':
       return figure.lanes.flatMap((lane) => lane.dots.map((d) => d.text));
+    case 'measure-row':
+      return pourWords(figure);
     case 'brick-rows':
       return figure.rows.flatMap((row) => (row.ends ? [row.ends.low, row.ends.high] : []));
     case 'share-rows':
@@ -141,6 +143,12 @@ function valuesOf(figure: FigureSpec): readonly string[] {
   }
 }
 
+function pourWords({ vessels }: FigureSpec & { readonly kind: 'measure-row' }): readonly string[] {
+  return vessels.flatMap(({ pours }) =>
+    pours.flatMap((pour) => [pour.amount, ...pour.under.map(({ text }) => text)]),
+  );
+}
+
 /** All words of a figure in which a number may stand. */
 function wordsIn(figure: FigureSpec): readonly string[] {
   const { label, table } = figure.alternative;
@@ -151,6 +159,13 @@ function wordsIn(figure: FigureSpec): readonly string[] {
         ...common,
         ...figure.rows.map((r) => r.words),
         ...figure.lanes.flatMap((l) => [l.name, l.note ?? '', ...l.dots.map((d) => d.text)]),
+      ];
+    case 'measure-row':
+      return [
+        ...common,
+        figure.words.check.text,
+        ...figure.vessels.flatMap((v) => [v.name, v.note, ...v.pours.map((pour) => pour.name)]),
+        ...pourWords(figure),
       ];
     case 'brick-rows':
       return [

@@ -10,8 +10,10 @@ import { handsUp } from './hands-up/index.js';
 import { level } from './level/index.js';
 import { number } from './n/index.js';
 import { only } from './only/index.js';
+import { portionGuide } from './portion-guide/index.js';
 import { quiz } from './quiz/index.js';
 import { rinseDrop } from './rinse-drop/index.js';
+import { safeFood } from './safe-food/index.js';
 import { say } from './say/index.js';
 import type { ServicePiece } from './service.js';
 import { show } from './show/index.js';
@@ -33,7 +35,9 @@ export const DIRECTIVES: readonly Directive[] = [
   handsUp,
   quiz,
   rinseDrop,
+  safeFood,
   show,
+  portionGuide,
   teachBack,
   weekOfMoves,
   write,

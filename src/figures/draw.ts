@@ -1,6 +1,7 @@
 import { drawBrickRows } from './brick-rows/draw.js';
 import { drawCostRungs } from './cost-rungs/draw.js';
 import { drawDotLanes } from './dot-lanes/draw.js';
+import { drawMeasureRow } from './measure-row/draw.js';
 import type { Drawn, DrawOptions } from './options.js';
 import { drawShareRows } from './share-rows/draw.js';
 import type { FigureSpec } from './spec.js';
@@ -18,6 +19,8 @@ export function draw(spec: FigureSpec, options: DrawOptions): Drawn {
       return drawDotLanes(spec, options);
     case 'brick-rows':
       return drawBrickRows(spec, options);
+    case 'measure-row':
+      return drawMeasureRow(spec, options);
     case 'share-rows':
       return drawShareRows(spec, options);
     case 'week-bricks':

@@ -200,5 +200,41 @@ export interface WeekBricks extends FigureBase {
   };
 }
 
+/** One food on a measure. */
+export interface MeasurePour {
+  readonly name: string;
+  /** As printed, such as `1/2 cup`, and the id of its number. */
+  readonly amount: string;
+  readonly number: string;
+  /** What that comes to, such as `100 g`, in lines below one another; none on a blank. */
+  readonly under: readonly { readonly text: string; readonly number?: string }[];
+  /** The part of the measure up to its line: above 0, 1 for a full one. */
+  readonly share: number;
+  /** How often it is filled, when that is more than once. */
+  readonly how?: string;
+}
+
+/** A measure that people own, with the foods that are poured into it. */
+export interface MeasureVessel {
+  readonly shape: 'cup' | 'spoon';
+  /** What it holds when it is full to the rim. */
+  readonly milliliters: number;
+  readonly name: string;
+  readonly note: string;
+  readonly pours: readonly MeasurePour[];
+}
+
+/** Cups and spoons in outline, each with a line for what is poured; at true size on paper where they fit. */
+export interface MeasureRow extends FigureBase {
+  readonly kind: 'measure-row';
+  readonly vessels: readonly MeasureVessel[];
+  readonly words: {
+    /** Beside a line of 50 mm: the claim of true size, to hold a ruler to. */
+    readonly check: { readonly text: string; readonly number?: string };
+    /** Where they had to be drawn smaller. */
+    readonly smaller: string;
+  };
+}
+
 /** What can be drawn. A new kind fails to compile wherever it is not yet handled. */
-export type FigureSpec = DotLanes | BrickRows | CostRungs | TallyGrid | ShareRows | WeekBricks;
+export type FigureSpec = DotLanes | BrickRows | CostRungs | TallyGrid | ShareRows | WeekBricks | MeasureRow;

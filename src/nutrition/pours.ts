@@ -56,7 +56,7 @@ export function nearestPour(
 
 const NOISE = 1e-6;
 /** More spoons than anybody counts. House rule. */
-const MOST_SPOONS = 8;
+const MOST_SPOONS = 9;
 /** From so much of a quarter cup up, a quarter cup is the nearest cup measure. */
 const LEAST_OF_A_CUP = 0.75;
 

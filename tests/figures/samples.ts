@@ -5,6 +5,7 @@ import type {
   CostRungs,
   DotLanes,
   DrawOptions,
+  MeasureRow,
   ShareRows,
   WeekBricks,
 } from '../../src/figures/index.js';
@@ -111,6 +112,59 @@ export const arabicRungs: CostRungs = {
     { letter: 'ب', sign: 'can', words: 'معلبة، مصفّاة', value: 68, text: '68¢', number: 'cost.b' },
     { letter: 'ج', sign: 'frozen', words: 'مجمدة', value: null, text: 'اسأل عن سعر هذا الأسبوع' },
   ],
+};
+
+export const measures: MeasureRow = {
+  kind: 'measure-row',
+  id: 'pours',
+  mode: 'shown',
+  alternative,
+  numbers: [],
+  vessels: [
+    {
+      shape: 'cup',
+      milliliters: 240,
+      name: 'Cup',
+      note: '240 mL',
+      pours: [
+        {
+          name: 'Brown rice, cooked',
+          amount: '1/2 cup',
+          number: 'm.a',
+          share: 0.5,
+          under: [{ text: '100 g', number: 'm.b' }],
+        },
+        { name: 'Milk', amount: '1 cup', number: 'm.c', share: 1, under: [{ text: '250 g', number: 'm.d' }] },
+      ],
+    },
+    {
+      shape: 'spoon',
+      milliliters: 15,
+      name: 'Tablespoon',
+      note: '15 mL',
+      pours: [
+        {
+          name: 'Canola oil',
+          amount: '1 tablespoon',
+          number: 'm.e',
+          share: 1,
+          under: [{ text: '14 g', number: 'm.f' }],
+        },
+        {
+          name: 'Peanut butter',
+          amount: '2 tablespoons',
+          number: 'm.g',
+          share: 1,
+          how: 'fill it 2 times',
+          under: [{ text: '33 g', number: 'm.h' }],
+        },
+      ],
+    },
+  ],
+  words: {
+    check: { text: 'True size on paper: this line is 50 mm.', number: 'm.line' },
+    smaller: 'Drawn smaller than true size.',
+  },
 };
 
 /** The same in Arabic: letters with deep tails, and reading from right to left. */
