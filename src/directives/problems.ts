@@ -107,12 +107,11 @@ export const directiveCodes = {
     about:
       'So few may point to somebody in the room. Count live on the slide, where nothing is kept, or put answers together.',
   },
-<<<<<<< /tmp/h/energy/mine
   'safe-food/topic': {
     severity: 'stop',
     rule: 'A card on safe food names topics for which the register has times and temperatures.',
     about: 'Times and temperatures come from one table and are never typed. Take a topic that the message offers.',
-=======
+  },
   'directives/move': {
     severity: 'stop',
     rule: 'A move has minutes and a kind.',
@@ -124,7 +123,6 @@ export const directiveCodes = {
     rule: 'A day of a man below 1,500 kcal is shown only with a reason.',
     about:
       'So little food leaves gaps for most men. Add foods, or let the page say that the day shows what is missing and is no plan; below 1,200 kcal a day cannot go out as a plan at all.',
->>>>>>> /tmp/h/energy/theirs
   },
   N03: {
     severity: 'stop',
