@@ -9,7 +9,7 @@ import { type Setting, wordsOf } from './wording.js';
 
 /** What a goal card must carry: every pulled box that stands on cards, then the standard lines for cards. */
 export function forCards(pulled: readonly Pulled[], facts: Facts, setting: Setting): readonly Pulled[] {
-  const lines = standingLines(pulled, facts, { ...setting, output: 'goal-card' });
+  const lines = standingLines(pulled, facts, { ...setting, output: 'cards' });
   return [...boxesOf(pulled), ...lines].filter(({ caution }) => caution.place.includes('card'));
 }
 

@@ -23,7 +23,7 @@ export function standingLines(pulled: readonly Pulled[], facts: Facts, setting: 
     if (caution.kind !== 'line') return [];
     const before = pulled.find((p) => p.caution.id === caution.id);
     // What is for cards stands there, and elsewhere only where its own condition says so.
-    if (before && (setting.output === 'goal-card' || !onlyForCards(caution))) return [before];
+    if (before && (setting.output === 'cards' || !onlyForCards(caution))) return [before];
     const when = caution.facts[0]?.when;
     if (!when || !holds(when, pulled, facts, setting)) return [];
     return [

@@ -13,7 +13,7 @@ export const OUTPUTS = [
   'key',
   'slides',
   'staff',
-  'goal-card',
+  'cards',
   'feedback',
   'tally',
 ] as const;

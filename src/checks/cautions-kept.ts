@@ -51,7 +51,6 @@ type Tell = (message: string, at: Caution) => void;
 const outputOf = (built: Built): Output => {
   if (built.kind === 'deck') return 'slides';
   const { kind } = built.sheet;
-  if (kind === 'cards') return 'goal-card';
   return kind === 'review' || kind === 'notes' ? 'staff' : kind;
 };
 
@@ -112,7 +111,7 @@ function checkBlock(
 
 /** Every copy of a goal card carries each caution that stands on cards, in its short wording. */
 function checkCards(output: Built, pulled: readonly Pulled[], standing: readonly Pulled[], tell: Tell): void {
-  const cards = blocksOf(output).flatMap((block) => (block.kind === 'goal-card' ? [block] : []));
+  const cards = blocksOf(output).flatMap((block) => (block.kind === 'card' ? [block] : []));
   const printed = (output.pages?.pages ?? []).map(pageText).join(' ');
   const copies = cards.reduce((sum, card) => sum + card.copies, 0);
   const needed = [...boxesOf(pulled), ...standing].filter(({ caution }) => caution.place.includes('card'));
@@ -192,7 +191,7 @@ function wordingOf(p: Pulled, output: Built, within = false): RegExp {
   const level = output.kind === 'deck' ? 'plain' : output.sheet.level;
   const language = output.kind === 'deck' ? output.deck.language : output.sheet.language;
   // Cards are small: they have the short wording at any size of type.
-  const at = outputOf(output) === 'goal-card' ? 'short' : level;
+  const at = outputOf(output) === 'cards' ? 'short' : level;
   const own = output.kind === 'sheet' ? p.reworded[at] : undefined;
   const text = own ?? p.caution.wordings[language]?.[sizeFor(p, at, outputOf(output))];
   if (text === undefined) return /(?!)/;

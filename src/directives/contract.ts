@@ -150,6 +150,8 @@ export interface Directive<V = unknown, C extends Computed = Computed> {
   readonly compute: (values: V, context: ComputeContext) => C | undefined;
   /** Directives whose results its computing needs; they are computed first. */
   readonly refersTo?: (values: V) => readonly Reference[];
+  /** Has words for the leader alone: they stand on the leader's page, also where the lesson does not put them there. */
+  readonly forLeaders?: boolean;
   /** Numbers and terms → what stands on the page. */
   readonly view: (values: V, computed: C, context: ViewContext) => View;
 }

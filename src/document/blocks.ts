@@ -128,7 +128,7 @@ export type Block = { readonly place?: Place } & (
   | { readonly kind: 'write'; readonly label: string; readonly lines: number }
   /** A goal card in the column, or `cut` over the whole page so many times. */
   | {
-      readonly kind: 'goal-card';
+      readonly kind: 'card';
       readonly id: string;
       readonly card: GoalCard;
       readonly copies: 2 | 4;

@@ -30,7 +30,7 @@ function mapBlock(block: Block, change: Change): Block {
       const choices = block.choices.map((choice): Choice => ({ ...choice, inlines: change(choice.inlines) }));
       return { ...block, prompt, choices, ...(block.answer ? { answer: change(block.answer) } : {}) };
     }
-    case 'goal-card':
+    case 'card':
       return {
         ...block,
         cautions: block.cautions.map((caution) => ({ ...caution, inlines: change(caution.inlines) })),

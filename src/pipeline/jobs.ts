@@ -15,6 +15,7 @@ import type { HandoutLevel, Settings } from './settings.js';
 import {
   type Desk,
   hasCards,
+  leadersParts,
   makeCards,
   makeNotes,
   makeReview,
@@ -79,7 +80,7 @@ export function jobsFor(desk: Desk, shop: Shop): readonly Job[] {
   ]);
   const wanted = sheets.filter(({ kind }) => {
     if (kind === 'worksheet' || kind === 'key') return has('worksheet');
-    if (kind === 'staff') return has('staff');
+    if (kind === 'staff') return has('staff') || leadersParts(desk, []).length > 0;
     if (kind === 'cards') return hasCards(desk);
     return kind === 'notes' ? has('slide') : true;
   });

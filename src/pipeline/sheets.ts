@@ -11,7 +11,7 @@ import {
   standingLines,
   standingSentences,
 } from '../cautions/index.js';
-import type { Report } from '../diagnostics/index.js';
+import { createReport, type Report } from '../diagnostics/index.js';
 import type { Where } from '../directives/contract.js';
 import {
   type Block,
@@ -23,7 +23,7 @@ import {
   type Sheet,
 } from '../document/index.js';
 import { direction, POLICIES } from '../languages/index.js';
-import { type HolderPart, type Part, select } from '../lesson/index.js';
+import { type DirectivePart, type HolderPart, type Part, select } from '../lesson/index.js';
 import { reviewBlocks } from '../outputs/review/blocks.js';
 import type { Level } from '../reading/index.js';
 import { isSource, sourceWords } from '../records/index.js';
@@ -58,7 +58,7 @@ const OUTPUT: Readonly<Record<SheetKind | 'slides', Output>> = {
   staff: 'staff',
   review: 'staff',
   notes: 'staff',
-  cards: 'goal-card',
+  cards: 'cards',
   slides: 'slides',
 };
 
@@ -127,14 +127,21 @@ export function makeSheet(
 ): Sheet {
   const viewer = viewerFor(desk, kind, level, report);
   const output = kind === 'key' ? 'worksheet' : kind;
-  const all = viewer.blocks(withoutSlides(select(desk.computed.lesson, { level, output })));
+  const parts = withoutSlides(select(desk.computed.lesson, { level, output }));
+  const more = kind === 'staff' ? leadersParts(desk, parts) : [];
+  const room: Block = { kind: 'heading', level: 2, inlines: [{ text: pageTerms(desk.language)('room') }] };
+  const all = [...viewer.blocks(parts), ...(more.length > 0 ? [room, ...viewer.blocks(more)] : [])];
   const [message, body] = kind === 'handout' ? splitMessage(all) : [[], all];
   const setting = settingFor(desk, kind, level);
   const lines = standingSentences(standingLines(desk.pulled, desk.facts, setting), setting, report);
   const cautions = { ...cautionBlock(desk.pulled, setting, report), standing: runOn(lines) };
   const here = [...cautions.lines.map(({ id }) => id), ...cautions.standing.cautions];
   // The leader's page shows what the card says, in the wording of the card.
-  const cardSetting = { ...setting, output: 'goal-card' as const, level: level === 'staff' ? ('short' as const) : level };
+  const cardSetting = {
+    ...setting,
+    output: 'cards' as const,
+    level: level === 'staff' ? ('short' as const) : level,
+  };
   const onCard = cardCautions(desk.pulled, desk.facts, cardSetting, report).filter(
     ({ id }) => !here.includes(id),
   );
@@ -149,28 +156,50 @@ export function makeSheet(
   });
 }
 
+/** Directives with words for the leader alone that the given parts do not show. */
+export function leadersParts({ computed }: Desk, parts: readonly Part[]): readonly DirectivePart[] {
+  const shown = new Set(idsIn(parts));
+  return computed.entries.flatMap(({ part, kind, computed: done }) =>
+    kind.forLeaders && done && !shown.has(part.id ?? '') ? [part] : [],
+  );
+}
+
+/** Ids of the directives that stand in parts or are shown there again. */
+function idsIn(parts: readonly Part[]): string[] {
+  return parts.flatMap((part) => {
+    if (part.kind === 'holder') return idsIn(part.parts);
+    if (part.kind !== 'directive') return [];
+    return [part.id ?? '', part.attributes.get('figure')?.value ?? ''];
+  });
+}
+
 /** Cards to cut, a page for each goal card of the lesson; every copy carries the cautions that stand on cards. */
 export function makeCards(desk: Desk, draft: boolean, report: Report): Sheet {
-  const viewer = viewerFor(desk, 'cards', 'plain', report);
-  const parts = desk.computed.entries.flatMap(({ part }) => (part.name === CARD ? [part] : []));
-  const cards = viewer
-    .blocks(parts)
-    .flatMap((block): Block[] => (block.kind === CARD ? [{ ...block, cut: true }] : []));
+  const cards = cardsIn(desk, report).map((card): Block => ({ ...card, cut: true }));
   const onCard = cardCautions(desk.pulled, desk.facts, settingFor(desk, 'cards', 'short'), report);
   const none: CautionBlock = { lines: [], whoToAsk: '' };
   const blocks = withCautions(cards, onCard);
   return finish(desk, { kind: 'cards', level: 'plain', message: [], cautions: none, blocks, draft });
 }
 
-const CARD = 'goal-card';
+const CARD = 'card' as const;
 
 function withCautions(blocks: readonly Block[], cautions: readonly CardCaution[]): Block[] {
   return blocks.map((block) => (block.kind === CARD ? { ...block, cautions } : block));
 }
 
 /** Whether a lesson has a goal card, so that there are cards to cut. */
-export function hasCards({ computed }: Desk): boolean {
-  return computed.entries.some(({ part, computed: done }) => part.name === CARD && done !== undefined);
+export function hasCards(desk: Desk): boolean {
+  return cardsIn(desk, createReport()).length > 0;
+}
+
+/** The cards of a lesson, each once, however often it is shown. */
+function cardsIn(desk: Desk, report: Report): (Block & { readonly kind: 'card' })[] {
+  const viewer = viewerFor(desk, 'cards', 'plain', report);
+  const cards = desk.computed.entries.flatMap(({ part }) =>
+    (viewer.view(part)?.blocks ?? []).flatMap((block) => (block.kind === CARD ? [block] : [])),
+  );
+  return cards.filter(({ id }, index) => cards.findIndex((card) => card.id === id) === index);
 }
 
 /** Speaker notes: a section for each slide with the running clock, what to do and what to say. */

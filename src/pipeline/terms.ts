@@ -9,6 +9,7 @@ type Key =
   | 'review'
   | 'notes'
   | 'cards'
+  | 'room'
   | 'strip'
   | 'strip-month'
   | 'page'
@@ -59,6 +60,7 @@ const TERMS: TermTable<Key> = {
     review: 'Review sheet',
     notes: 'Speaker notes',
     cards: 'Cards to cut',
+    room: 'In the room',
     strip: '{kind} · {place}',
     'strip-month': '{kind} · {month} talk, {place}',
     page: 'Page {page} of {pages}',

@@ -292,12 +292,7 @@ describe('standing lines', () => {
       'line-private',
     ]);
     expect(ids('slides')).toEqual(['line-education', 'line-keep-medicine', 'line-care-team']);
-    expect(ids('goal-card')).toEqual([
-      'line-own-plan',
-      'line-keep-medicine',
-      'line-private',
-      'line-goal-ask',
-    ]);
+    expect(ids('cards')).toEqual(['line-own-plan', 'line-keep-medicine', 'line-private', 'line-goal-ask']);
     expect(ids('staff')).toEqual([]);
   });
 

@@ -61,7 +61,7 @@ function lineOf(block: Block): string[] {
           return `  ${letter}${sign ? ` (${sign})` : ''} ${plain(inlines)}${told}`;
         }),
       ];
-    case 'goal-card':
+    case 'card':
       return goalCardLines(block);
     case 'write':
       return [`write ${block.lines}: ${block.label}`];
@@ -91,7 +91,7 @@ function fieldWords({ field }: Cell): string {
   return `[${field.label}${field.answer === undefined ? '' : ` = ${field.answer}`}]`;
 }
 
-function goalCardLines({ id, card, copies, cautions }: Block & { readonly kind: 'goal-card' }): string[] {
+function goalCardLines({ id, card, copies, cautions }: Block & { readonly kind: 'card' }): string[] {
   const words = (card.sure?.words ?? []).map(({ text, picked }) => (picked ? `(${text})` : text));
   return [
     `goal-card ${id}: ${card.title}, ${copies} copies`,

@@ -66,3 +66,22 @@ describe('cards to cut', () => {
     }
   });
 });
+
+describe("the leader's page", () => {
+  const hands = ':::hands-up{id=rinse}\nDo you rinse?\n- yes ; then = skip the slide\n- no\n:::\n';
+  const page = async (more: string) => {
+    const text = `${lesson('cans', 2)}\n${hands}${more}`;
+    const built = await buildFrom({ 'lessons/small/lesson.md': text }, 'small');
+    return (await readPdf(fileOf(built, 'en/staff-letter.pdf'))).text.replace(/\s+/g, ' ');
+  };
+
+  it('holds what is for the leader alone, once, wherever the lesson puts it', async () => {
+    const [alone, placed] = await Promise.all([
+      page(''),
+      page('\n::::staff\n## Hands\n::show{figure=rinse}\n::::\n'),
+    ]);
+    for (const text of [alone, placed]) expect(times(text, 'skip the slide')).toBe(1);
+    expect(alone).toContain('In the room');
+    expect(placed).not.toContain('In the room');
+  }, 60_000);
+});

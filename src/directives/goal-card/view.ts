@@ -4,6 +4,13 @@ import { type FieldName, SURE, type Sureness, type Values } from './schema.js';
 
 type Line = Exclude<FieldName, 'how-sure'>;
 
+const SAMPLE = {
+  what: 'sample-what',
+  'how-much': 'sample-how-much',
+  when: 'sample-when',
+  'how-often': 'sample-how-often',
+} as const satisfies Readonly<Record<Line, string>>;
+
 /** The card with its lines; on the key, for the leader and on the screen it is filled with the sample. */
 export function view(values: Values, _: Computed, context: ViewContext): View {
   const { where, say } = context;
@@ -50,7 +57,7 @@ function cardOf(values: Values, context: ViewContext, filled: boolean): Block {
         }
       : {}),
   };
-  return { kind: 'goal-card', id, card, copies, cautions: [], pictures: level === 'short' };
+  return { kind: 'card', id, card, copies, cautions: [], pictures: level === 'short' };
 }
 
 /** The lines of a card; at `short` the first two that say what and when. */
@@ -61,7 +68,7 @@ function linesOf({ fields }: Values, short: boolean): readonly Line[] {
 }
 
 function answerOf({ sample }: Values, field: Line, { say }: ViewContext): string {
-  return sample?.words[field] ?? say(`sample-${field}`);
+  return sample?.words[field] ?? say(SAMPLE[field]);
 }
 
 function sureOf({ sample }: Values): Sureness {

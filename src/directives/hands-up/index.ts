@@ -6,4 +6,4 @@ import { terms } from './terms.js';
 import { view } from './view.js';
 
 /** A quick show of hands about a habit, with a tally. */
-export const handsUp = directive({ schema, terms, read, compute, view });
+export const handsUp = directive({ schema, terms, read, compute, view, forLeaders: true });

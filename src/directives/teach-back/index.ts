@@ -10,4 +10,4 @@ function compute(): Computed {
 }
 
 /** Open prompts by which a speaker finds out how clear the talk was. */
-export const teachBack = directive({ schema, terms, read, compute, view });
+export const teachBack = directive({ schema, terms, read, compute, view, forLeaders: true });

@@ -7,7 +7,7 @@ import { mm } from '../tokens.js';
 import { layCardBody } from './goal-card-body.js';
 import { paintCuts } from './goal-card-cuts.js';
 
-export type Card = Block & { readonly kind: 'goal-card' };
+export type Card = Block & { readonly kind: 'card' };
 
 const FRAME = { padding: mm(3), radius: mm(1.2) } as const;
 /** From a cut line to the card's outline: more than a printer drifts, which is 2 mm. */

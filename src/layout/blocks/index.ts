@@ -27,7 +27,7 @@ const INTRODUCED: ReadonlySet<BlockKind> = new Set([
   'table',
   'question',
   'write',
-  'goal-card',
+  'card',
   'picture',
 ]);
 
@@ -90,7 +90,7 @@ function layBlock(
       return questionBoxes(desk, block, at, parent, numbers.get(block));
     case 'write':
       return together(writeBoxes(desk, block, at, parent));
-    case 'goal-card':
+    case 'card':
       return goalCardBoxes(desk, block, at, parent);
     case 'why':
       return whyBoxes(desk, block, at, parent);

@@ -5,7 +5,7 @@ function isTask(block: Block): boolean {
   switch (block.kind) {
     case 'question':
     case 'write':
-    case 'goal-card':
+    case 'card':
     // On a key a reason stands in the place of what was to be written.
     case 'why':
       return true;
