@@ -51,7 +51,7 @@ type Tell = (message: string, at: Caution) => void;
 const outputOf = (built: Built): Output => {
   if (built.kind === 'deck') return 'slides';
   const { kind } = built.sheet;
-  return kind === 'review' || kind === 'notes' ? 'staff' : kind;
+  return kind === 'review' || kind === 'notes' || kind === 'prices' ? 'staff' : kind;
 };
 
 /** The lines of the block; on a deck those of its caution slides, which must come before what they guard. */

@@ -26,6 +26,8 @@ export interface Field {
   readonly label: string;
   /** Printed outside the box. */
   readonly unit?: string;
+  /** A narrow box: for a price or a day, where many stand side by side. */
+  readonly narrow?: boolean;
   /** The answer on the key. */
   readonly answer?: string;
 }

@@ -56,7 +56,7 @@ export interface MixedLine {
   readonly parts: readonly { readonly text: string; readonly language: string; readonly strong?: boolean }[];
 }
 
-export type SheetKind = 'handout' | 'worksheet' | 'key' | 'staff' | 'review' | 'notes' | 'cards';
+export type SheetKind = 'handout' | 'worksheet' | 'key' | 'staff' | 'review' | 'notes' | 'cards' | 'prices';
 
 /** A sheet of paper before it is laid out: the hub that the paper outputs read. */
 export interface Sheet {

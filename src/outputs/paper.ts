@@ -4,6 +4,7 @@ import { compose, type Pages, type PaperOptions, type SheetPlan } from '../layou
 import { cardsPlan } from './cards/index.js';
 import { handoutPlan } from './handout/index.js';
 import { notesPlan } from './notes/index.js';
+import { pricesPlan } from './prices/index.js';
 import { reviewPlan } from './review/index.js';
 import { staffPlan } from './staff/index.js';
 import { keyPlan, withKeyStamp, worksheetPlan } from './worksheet/index.js';
@@ -31,6 +32,8 @@ function planOf(sheet: Sheet): SheetPlan {
       return reviewPlan();
     case 'cards':
       return cardsPlan();
+    case 'prices':
+      return pricesPlan();
     case 'notes':
       return notesPlan(sheet);
     default:

@@ -14,12 +14,14 @@ import { computeCodes } from './compute.js';
 import { pictureCodes } from './pictures.js';
 import { readCodes } from './read.js';
 import { settingCodes } from './settings.js';
+import { fillCodes } from './to-fill.js';
 
 const TABLES: readonly CodeTable[] = [
   lessonCodes,
   directiveCodes,
   computeCodes,
   readCodes,
+  fillCodes,
   pictureCodes,
   cautionCodes,
   checkCodes,

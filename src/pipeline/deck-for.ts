@@ -77,7 +77,7 @@ export async function deckFor(
     stamp,
     ...(stamp.draft ? { draft: stamp.draft } : {}),
     sources: createSourceNumbers(desk.tables.sources, language),
-    where: site ? `${site.hall.name}, ${site.town}.` : '',
+    where: site?.hall ? `${site.hall.name}, ${site.town}.` : '',
     audience: say('audience', { audience: computed.lesson.front.audience }),
   });
 }

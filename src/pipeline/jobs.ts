@@ -11,6 +11,7 @@ import { writePdf } from '../writers/pdf/index.js';
 import { deckFor } from './deck-for.js';
 import { draftCodes, type Target } from './drafts.js';
 import { figureFiles, slideFiles, slideTools } from './pictures-out.js';
+import { priceFormRows, priceNeeds } from './price-form.js';
 import type { HandoutLevel, Settings } from './settings.js';
 import {
   type Desk,
@@ -18,6 +19,7 @@ import {
   leadersParts,
   makeCards,
   makeNotes,
+  makePriceForm,
   makeReview,
   makeSheet,
   type SheetKind,
@@ -75,6 +77,7 @@ export function jobsFor(desk: Desk, shop: Shop): readonly Job[] {
       { kind: 'key', level, paper, ink: 'color', name: `worksheet-${level}-key-${paper}.pdf` },
     ]),
     { kind: 'cards', level: 'plain', paper, ink: 'one', name: `cards-${paper}.pdf` },
+    { kind: 'prices', level: 'staff', paper, ink: 'one', name: `price-form-${paper}.pdf` },
     { kind: 'staff', level: 'staff', paper, ink: 'color', name: `staff-${paper}.pdf` },
     { kind: 'notes', level: 'staff', paper, ink: 'color', name: `notes-${paper}.pdf` },
   ]);
@@ -82,6 +85,7 @@ export function jobsFor(desk: Desk, shop: Shop): readonly Job[] {
     if (kind === 'worksheet' || kind === 'key') return has('worksheet');
     if (kind === 'staff') return has('staff') || leadersParts(desk, []).length > 0;
     if (kind === 'cards') return hasCards(desk);
+    if (kind === 'prices') return priceNeeds(desk.computed).length > 0;
     return kind === 'notes' ? has('slide') : true;
   });
   const jobs = wanted.map((task) => sheetJob(desk, shop, task));
@@ -132,7 +136,17 @@ function sheetJob(desk: Desk, shop: Shop, task: SheetTask, found?: Report): Job 
       problems: report.problems,
     };
   };
-  return { name, target, layOut, write: pdfWriter(desk, name, target) };
+  const write = pdfWriter(desk, name, target);
+  const isFirst = kind === 'prices' && paper === shop.settings.paper[0];
+  return { name, target, layOut, write: isFirst ? withRows(desk, write) : write };
+}
+
+/** Beside the form to write on, the same rows to type into. */
+function withRows(desk: Desk, write: Job['write']): Job['write'] {
+  return async (laid, codes, report) => {
+    const bytes = new TextEncoder().encode(priceFormRows(priceNeeds(desk.computed)));
+    return [...(await write(laid, codes, report)), { path: `${desk.language}/price-form.csv`, bytes }];
+  };
 }
 
 async function sheetFor(
@@ -152,6 +166,8 @@ async function sheetFor(
       return makeSheet(desk, kind, level, draft, report);
     case 'cards':
       return makeCards(desk, draft, report);
+    case 'prices':
+      return makePriceForm(desk, draft);
     case 'notes':
       return makeNotes(desk, await deckFor(desk, shop.drawers, draft, report), draft);
     case 'review':

@@ -10,6 +10,7 @@ import { pictureReader, picturesIn } from './pictures.js';
 import type { Settings } from './settings.js';
 import type { Desk } from './sheets.js';
 import { loadLocal, type Tables, withLocalFoods } from './tables.js';
+import { fillProblem } from './to-fill.js';
 import type { Workspace } from './workspace.js';
 
 export const readCodes = {
@@ -100,5 +101,8 @@ export function readLesson(
   const readPicture = pictureReader(workspace, `lessons/${slug}`);
   for (const { nodes } of textsIn(lesson.parts))
     for (const node of picturesIn(nodes)) readPicture(node, report);
-  return { computed, facts, pulled, tables, local, language, on, readPicture };
+  const desk: Desk = { computed, facts, pulled, tables, local, language, on, readPicture };
+  const fill = fillProblem(desk);
+  if (fill) report.add(fill);
+  return desk;
 }

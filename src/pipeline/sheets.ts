@@ -30,6 +30,7 @@ import { isSource, sourceWords } from '../records/index.js';
 import { interpreterLine } from '../records/local/index.js';
 import type { ComputedLesson } from './compute.js';
 import { noteBlocks } from './notes.js';
+import { priceFormBlocks, priceNeeds } from './price-form.js';
 import { createSourceNumbers } from './sources.js';
 import { makeStamp } from './stamp.js';
 import type { Local, Tables } from './tables.js';
@@ -59,6 +60,7 @@ const OUTPUT: Readonly<Record<SheetKind | 'slides', Output>> = {
   review: 'staff',
   notes: 'staff',
   cards: 'cards',
+  prices: 'staff',
   slides: 'slides',
 };
 
@@ -71,6 +73,7 @@ const WHERE: Readonly<Record<SheetKind | 'slides', Where>> = {
   review: 'staff',
   notes: 'staff',
   cards: 'handout',
+  prices: 'staff',
   slides: 'slide',
 };
 
@@ -202,6 +205,13 @@ function cardsIn(desk: Desk, report: Report): (Block & { readonly kind: 'card' }
   return cards.filter(({ id }, index) => cards.findIndex((card) => card.id === id) === index);
 }
 
+/** The form on which the lesson's prices are written down. It tells nobody what to eat, so no caution stands on it. */
+export function makePriceForm(desk: Desk, draft: boolean): Sheet {
+  const none: CautionBlock = { lines: [], whoToAsk: '' };
+  const blocks = priceFormBlocks(priceNeeds(desk.computed), desk.language);
+  return finish(desk, { kind: 'prices', level: 'staff', message: [], cautions: none, blocks, draft });
+}
+
 /** Speaker notes: a section for each slide with the running clock, what to do and what to say. */
 export function makeNotes(desk: Desk, deck: Deck, draft: boolean): Sheet {
   const none: CautionBlock = { lines: [], whoToAsk: '' };
@@ -302,7 +312,7 @@ function stripOf(desk: Desk, kind: SheetKind): Sheet['strip'] {
   const { month } = desk.computed.lesson.front;
   const say = pageTerms(desk.language);
   const what = say(kind);
-  const place = site?.hall.name ?? '';
+  const place = site?.hall?.name ?? '';
   const word = monthWordOf(month, desk.language);
   if (!place) return { start: site?.name ?? '', end: what };
   return {

@@ -13,6 +13,7 @@ const KINDS: Readonly<Record<Sheet['kind'] | 'slides', string>> = {
   review: 'R',
   notes: 'N',
   cards: 'C',
+  prices: 'F',
   slides: 'D',
 };
 

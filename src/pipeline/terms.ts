@@ -9,6 +9,7 @@ type Key =
   | 'review'
   | 'notes'
   | 'cards'
+  | 'prices'
   | 'room'
   | 'strip'
   | 'strip-month'
@@ -59,6 +60,7 @@ const TERMS: TermTable<Key> = {
     staff: 'For the leader',
     review: 'Review sheet',
     notes: 'Speaker notes',
+    prices: 'Price form',
     cards: 'Cards to cut',
     room: 'In the room',
     strip: '{kind} · {place}',

@@ -10,6 +10,7 @@ import { answerLook } from './text.js';
 /** Boxes to write in are a little lower in a table. */
 export const FIELD_HEIGHT = { table: mm(8), text: mm(8.6) } as const;
 const FIELD_WIDTH = mm(24);
+const NARROW_WIDTH = mm(19);
 const RADIUS = mm(0.8);
 const UNIT_GAP = mm(1.8);
 
@@ -26,7 +27,7 @@ export function fieldWidth(desk: Desk, field: Field, role: TypeRole): number {
 
 function boxWidth(desk: Desk, field: Field): number {
   const answer = field.answer ? desk.set.measure([{ text: field.answer }], desk.type.answer) + mm(4) : 0;
-  return Math.max(FIELD_WIDTH, answer);
+  return Math.max(field.narrow ? NARROW_WIDTH : FIELD_WIDTH, answer);
 }
 
 /** A box to write in, its unit outside; on the key the answer stands inside on tint. */

@@ -25,11 +25,11 @@ export interface Site {
   /** Country whose temperatures and ages the cautions print, such as `us`. */
   readonly country: string;
   readonly languages: readonly string[];
-  /** Where talks are held. */
-  readonly hall: LocalPlace;
+  /** Where talks are held; missing while nobody has written it down. */
+  readonly hall?: LocalPlace;
   readonly footer: string;
   readonly places: readonly LocalPlace[];
-  readonly interpreter: { readonly line: string; readonly words: Readonly<Record<string, string>> };
+  readonly interpreter?: { readonly line: string; readonly words: Readonly<Record<string, string>> };
 }
 
 const words = z.string().trim().min(1, 'holds no words');
@@ -41,7 +41,8 @@ const shape = z.strictObject({
   town: words,
   country: z.enum(['us', 'uk']),
   languages: z.array(tag).min(1),
-  hall: words,
+  // A skeleton leaves these two empty until somebody knows them.
+  hall: words.nullish(),
   footer: words,
   places: z.array(
     z.strictObject({
@@ -53,7 +54,7 @@ const shape = z.strictObject({
       keep_months: months,
     }),
   ),
-  interpreter: z.strictObject({ line: words, words: z.partialRecord(tag, words) }),
+  interpreter: z.strictObject({ line: words, words: z.partialRecord(tag, words) }).nullish(),
 });
 
 /**
@@ -93,21 +94,19 @@ export function readSite(
     };
   });
   const hall = places.find((p) => p.id === data.hall);
-  if (!hall) wrong(['hall'], `There is no place \`${data.hall}\`.`, 'Write the id of one of the places.');
-  if (!lines.get(data.interpreter.line))
-    wrong(
-      ['interpreter', 'line'],
-      `There is no line \`${data.interpreter.line}\`.`,
-      'Write it into lines.yaml.',
-    );
-  for (const language of data.languages)
-    if (!data.interpreter.words[language])
+  if (!hall && data.hall)
+    wrong(['hall'], `There is no place \`${data.hall}\`.`, 'Write the id of one of the places.');
+  const { interpreter } = data;
+  if (interpreter && !lines.get(interpreter.line))
+    wrong(['interpreter', 'line'], `There is no line \`${interpreter.line}\`.`, 'Write it into lines.yaml.');
+  for (const language of interpreter ? data.languages : [])
+    if (!interpreter?.words[language])
       wrong(
         ['interpreter', 'words'],
         `The interpreter line has no words in \`${language}\`.`,
         `Add \`${language}: …\`.`,
       );
-  if (!hall) return undefined;
+  if (!hall && data.hall) return undefined;
   return {
     id: data.site,
     invented: data.invented,
@@ -115,13 +114,17 @@ export function readSite(
     town: data.town,
     country: data.country,
     languages: data.languages,
-    hall,
+    ...(hall ? { hall } : {}),
     footer: data.footer,
     places,
-    interpreter: {
-      line: data.interpreter.line,
-      words: data.interpreter.words as Readonly<Record<string, string>>,
-    },
+    ...(interpreter
+      ? {
+          interpreter: {
+            line: interpreter.line,
+            words: interpreter.words as Readonly<Record<string, string>>,
+          },
+        }
+      : {}),
   };
 }
 
@@ -141,13 +144,14 @@ export function interpreterLine(
   language: string,
   on: string,
 ): InterpreterLine | undefined {
-  const own = site.interpreter.words[language];
-  const line = lines.get(site.interpreter.line);
-  if (own === undefined || !line) return undefined;
+  const { interpreter } = site;
+  const own = interpreter?.words[language];
+  const line = interpreter && lines.get(interpreter.line);
+  if (!interpreter || own === undefined || !line) return undefined;
   const others = site.languages
     .filter((tag) => tag !== language)
     .flatMap((tag) => {
-      const text = site.interpreter.words[tag];
+      const text = interpreter.words[tag];
       return text === undefined ? [] : [{ text, language: tag }];
     });
   return { parts: [{ text: `${own}: ${lineOn(line, on).text}`, language, strong: true }, ...others] };
