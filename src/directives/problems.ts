@@ -110,7 +110,8 @@ export const directiveCodes = {
   'safe-food/topic': {
     severity: 'stop',
     rule: 'A card on safe food names topics for which the register has times and temperatures.',
-    about: 'Times and temperatures come from one table and are never typed. Take a topic that the message offers.',
+    about:
+      'Times and temperatures come from one table and are never typed. Take a topic that the message offers.',
   },
   'directives/move': {
     severity: 'stop',
