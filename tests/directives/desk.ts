@@ -2,9 +2,10 @@ import { readFileSync } from 'node:fs';
 import { createReport, type Problem, type Report, sortProblems } from '../../src/diagnostics/index.js';
 import type { View, Where } from '../../src/directives/contract.js';
 import { DIRECTIVES } from '../../src/directives/list.js';
+import type { Block } from '../../src/document/index.js';
 import { type DirectivePart, type Lesson, type Part, parseLesson } from '../../src/lesson/index.js';
 import { type ComputedLesson, computeLesson, type ReadTables } from '../../src/pipeline/compute.js';
-import { createViewer } from '../../src/pipeline/viewer.js';
+import { createViewer, type Viewer } from '../../src/pipeline/viewer.js';
 import { LEVELS, type Level } from '../../src/reading/index.js';
 import {
   loadFoods,
@@ -110,7 +111,16 @@ export function viewOf(
   where: Where,
   level: Level,
 ): View | undefined {
-  const viewer = createViewer(
+  return viewerOf(computed, where, level).view(part);
+}
+
+/** What a whole lesson says to one audience. */
+export function blocksOf(computed: ComputedLesson, where: Where, level: Level): readonly Block[] {
+  return viewerOf(computed, where, level).blocks(computed.lesson.parts);
+}
+
+function viewerOf(computed: ComputedLesson, where: Where, level: Level): Viewer {
+  return createViewer(
     computed,
     { where, level, language: 'en', measures: 'us' },
     () => undefined,
@@ -118,7 +128,6 @@ export function viewOf(
     terms,
     createReport(),
   );
-  return viewer.view(part);
 }
 
 /** `2:3 N03` for each problem. */

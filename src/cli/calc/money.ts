@@ -49,7 +49,7 @@ function costLine(cost: Cost) {
 
 export const MONEY = [
   calculation({
-    name: 'cup-cost',
+    name: 'cost-of-a-cup',
     also: ['edible-cost', 'cost'],
     what: 'what an edible amount costs',
     inputs: {
@@ -102,13 +102,13 @@ export const MONEY = [
       match: byDefault(MATCH, { gives: 1, forEach: 1 }, '1 to 1'),
       cap: optional(sum('the most that is matched'), 'no cap'),
       token: byDefault(sum('tokens come in'), money(1, 'USD'), '0.01'),
-      'cup-cost': optional(sum('what a cup costs'), 'cups are not counted'),
+      'cost-of-a-cup': optional(sum('what a cup costs'), 'cups are not counted'),
       currency: CURRENCY,
     },
     example: ['own=10.00', 'match=1 to 1', 'cap=8.00', 'token=1.00'],
     holdsFor: 'a rule that a market gives; what is given is rounded down to whole tokens',
     sources: [],
-    compute: ({ own, match, cap, token, currency, 'cup-cost': cost }) => {
+    compute: ({ own, match, cap, token, currency, 'cost-of-a-cup': cost }) => {
       const rule = {
         ...match,
         cap: cap === undefined ? null : inCurrency(cap, currency),

@@ -134,7 +134,7 @@ export const FOOD: readonly Expected[] = [
   },
   {
     source: 'USDA Economic Research Service 2022: fresh cherries, 1.73 dollars a cup',
-    call: ['cup-cost', 'price=4.66', 'size=1 lb', 'eaten=0.342 lb', 'yields=0.92'],
+    call: ['cost-of-a-cup', 'price=4.66', 'size=1 lb', 'eaten=0.342 lb', 'yields=0.92'],
     gives: { cost: [173.2, 0.1] },
   },
   {
@@ -144,7 +144,7 @@ export const FOOD: readonly Expected[] = [
   },
   {
     source: 'by hand: the cap keeps two of ten dollars back; 18 dollars buy 10 cups at 1.73',
-    call: ['tokens', 'own=10.00', 'match=1 to 1', 'cap=8.00', 'token=1.00', 'cup-cost=1.73'],
+    call: ['tokens', 'own=10.00', 'match=1 to 1', 'cap=8.00', 'token=1.00', 'cost-of-a-cup=1.73'],
     gives: { matched: [800, 0], together: [1800, 0], 'whole cups': [10, 0] },
   },
 ];
