@@ -127,7 +127,8 @@ function valuesOf(figure: FigureSpec): readonly string[] {
     case 'dot-lanes':
       return figure.lanes.flatMap((lane) => lane.dots.map((d) => d.text));
     case 'measure-row':
-      return pourWords(figure);
+      // Amounts to pour are given, on a blank too; what they weigh is to be found.
+      return pourWords(figure).under;
     case 'brick-rows':
       return figure.rows.flatMap((row) => (row.ends ? [row.ends.low, row.ends.high] : []));
     case 'share-rows':
@@ -143,10 +144,12 @@ function valuesOf(figure: FigureSpec): readonly string[] {
   }
 }
 
-function pourWords({ vessels }: FigureSpec & { readonly kind: 'measure-row' }): readonly string[] {
-  return vessels.flatMap(({ pours }) =>
-    pours.flatMap((pour) => [pour.amount, ...pour.under.map(({ text }) => text)]),
-  );
+function pourWords({ vessels }: FigureSpec & { readonly kind: 'measure-row' }) {
+  const pours = vessels.flatMap((vessel) => vessel.pours);
+  return {
+    amounts: pours.map(({ amount }) => amount),
+    under: pours.flatMap(({ under }) => under.map(({ text }) => text)),
+  };
 }
 
 /** All words of a figure in which a number may stand. */
@@ -165,7 +168,8 @@ function wordsIn(figure: FigureSpec): readonly string[] {
         ...common,
         figure.words.check.text,
         ...figure.vessels.flatMap((v) => [v.name, v.note, ...v.pours.map((pour) => pour.name)]),
-        ...pourWords(figure),
+        ...pourWords(figure).amounts,
+        ...pourWords(figure).under,
       ];
     case 'brick-rows':
       return [

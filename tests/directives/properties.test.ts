@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createReport } from '../../src/diagnostics/index.js';
+import { TOPICS } from '../../src/directives/safe-food/schema.js';
 import type { ShownNumber } from '../../src/document/index.js';
 import { NUTRIENTS } from '../../src/nutrition/index.js';
 import { evaluate, evaluateParts } from '../nutrition/evaluate.js';
@@ -139,6 +140,34 @@ const quiz = fc
   })
   .map(({ basis: words, seed, questions }) => part('quiz', { id: 'x', basis: words, seed }, questions));
 
+const guide = fc
+  .record({
+    foods: mostly(
+      fc
+        .array(
+          fc.tuple(fc.constantFrom('', '', '1/2 cup ', '3 oz ', '2 tbsp ', '1 1/3 cups '), mostly(name)),
+          {
+            minLength: 1,
+            maxLength: 2,
+          },
+        )
+        .map((rows) => rows.map((row) => row.join('')).join('; ')),
+    ),
+    measures: mostly(fc.constantFrom('cup; spoon; gram', 'cup', 'spoon', 'gram', 'hand; cup; spoon')),
+    'locale-cup': mostly(fc.constantFrom('auto', '240 mL', '250 mL', '200 mL')),
+  })
+  .map((attributes) => part('portion-guide', { id: 'x', ...attributes }));
+
+const safe = fc
+  .record({
+    topics: mostly(
+      fc.uniqueArray(fc.constantFrom(...TOPICS), { minLength: 1 }).map((topics) => topics.join(', ')),
+    ),
+    units: mostly(fc.constantFrom('auto', 'F', 'C')),
+    tasting: mostly(fc.constantFrom('yes', 'no')),
+  })
+  .map((attributes) => part('safe-food', { id: 'x', ...attributes }));
+
 const write = fc
   .record({ label: hostile, lines: mostly(fc.integer({ min: -3, max: 30 }).map(String)) })
   .map((attributes) => part('write', attributes));
@@ -266,6 +295,12 @@ function check(written: ReturnType<typeof part>): boolean {
           9,
         );
         expect(figure.sum.moderate + figure.sum.vigorous).toBeCloseTo(total, 9);
+      } else if (figure.kind === 'measure-row') {
+        for (const pour of figure.vessels.flatMap((vessel) => vessel.pours)) {
+          expect(pour.amount).toBe(computed.numbers.get(pour.number)?.text);
+          expect(pour.share).toBeGreaterThan(0);
+          expect(pour.share).toBeLessThanOrEqual(1);
+        }
       } else if (figure.kind === 'brick-rows') {
         for (const row of figure.rows) {
           expect(row.sure).toBeGreaterThanOrEqual(0);
@@ -297,6 +332,8 @@ describe('whatever an author writes', () => {
     ['rinse-drop', rinse],
     ['cup-cost', cost],
     ['quiz', quiz],
+    ['portion-guide', guide],
+    ['safe-food', safe],
     ['write', write],
     ['energy-split', energy],
     ['week-of-moves', moves],

@@ -76,6 +76,12 @@ const PARTS = {
       ],
     ],
   ]),
+  'amounts to pour': part('portion-guide', {
+    id: 'f',
+    foods: 'brown rice, cooked; canola oil; peanut butter',
+    measures: 'cup; spoon; gram; hand',
+  }),
+  'a safe kitchen': part('safe-food', { id: 'f', topics: 'cans,leftovers,poultry,produce' }),
   'a day of energy': part('energy-split', { id: 'f' }, [
     'breakfast: 1 1/2 cups oats, cooked ; 1 cup whole milk',
     'supper: 2 cups brown rice, cooked ; 6 oz salmon, baked ; 2 tbsp olive oil ; 1 cup whole milk',
@@ -97,7 +103,7 @@ const PARTS = {
  * the cups of a package, and the line that is worked about no food.
  */
 const GIVEN =
-  /\.(label|brick|weight|given|grams|factor|range|minutes|twice|step|goal[a-z-]*|price|cups|example-[a-z]+)$/;
+  /\.(cups?|tablespoons?|teaspoons?|label-[a-z-]+|line|found-[a-z-]+|[a-z-]+-metric|label|brick|weight|given|grams|factor|range|minutes|twice|step|goal[a-z-]*|price|cups|example-[a-z]+)$/;
 
 /** A value counts as told when it stands there as a whole: "1 mg" is not told by "21 mg". */
 function tells(text: string, value: string): boolean {
@@ -194,6 +200,8 @@ const CUP: Readonly<Record<string, string>> = {
   'energy-split': 'An example',
   'week-of-moves': 'An example',
   'cup-cost': '1 cup',
+  'portion-guide': 'Level',
+  'safe-food': 'Heat is rounded up',
 };
 
 describe('levels', () => {

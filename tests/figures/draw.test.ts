@@ -10,7 +10,7 @@ import {
   type Mark,
   textBoxes,
 } from '../../src/figures/index.js';
-import { arabicBricks, arabicLanes, bricks, fonts, lanes, paper, screen } from './samples.js';
+import { arabicBricks, arabicLanes, bricks, fonts, lanes, measures, paper, screen } from './samples.js';
 
 const LEVELS = ['short', 'plain', 'fuller', 'large'] as const;
 const words = (spec: FigureSpec, options: DrawOptions) =>
@@ -34,7 +34,7 @@ function collisions(marks: readonly Mark[], depth = 0.5): string[] {
 }
 
 describe('a figure in every build', () => {
-  for (const spec of [lanes, bricks])
+  for (const spec of [lanes, bricks, measures])
     for (const mode of ['shown', 'blank', 'key'] as const)
       for (const ink of ['color', 'one'] as const)
         for (const direction of ['ltr', 'rtl'] as const) {

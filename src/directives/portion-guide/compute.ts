@@ -16,14 +16,18 @@ import type { GuideRow, Values } from './schema.js';
 /** One food as it is poured; numbers by the last part of their ids. */
 export interface PouredRow {
   readonly words: string;
-  /** Start of the ids of its numbers. */
-  readonly key: string;
+  /** Ids of its numbers. They are named with their unit, since foods are poured with different measures. */
+  readonly ids: {
+    readonly usual: string;
+    readonly grams: string;
+    readonly also?: string;
+    readonly label?: string;
+    readonly labelAs?: string;
+  };
   readonly unit: Pour['unit'];
   /** The part of one measure up to the line. */
   readonly share: number;
   readonly fills: 'once' | 'twice' | 'often' | 'then to the line';
-  readonly also: boolean;
-  readonly label: boolean;
   readonly hand: { readonly hand: HandMeasure; readonly times: number } | null;
   readonly estimated: boolean;
 }
@@ -71,22 +75,38 @@ function guideFor(
       report.add(readProblem('directives/amount', pour, row.place));
       return undefined;
     }
-    const key = `${values.id}.${kebab(row.words)}`;
-    const also = alsoNumber(pour.value, kitchen, row);
-    const label = labelNumbers(row, kitchen);
-    const own = [...pourNumbers(pour.value, row), ...also, ...label];
-    numbers.push(...own.map((number) => ({ ...number, id: `${key}.${number.id}${suffix}` })));
+    const own = {
+      ...pourNumbers(pour.value, row),
+      also: alsoNumber(pour.value, kitchen, row),
+      ...labelNumbers(row, kitchen),
+    };
+    const idOf = ({ id, unit }: ComputedNumber) =>
+      `${values.id}.${kebab(row.words)}.${[id, UNIT_WORDS[unit] ?? unit].filter(Boolean).join('-')}${suffix}`;
+    numbers.push(...Object.values(own).map((number) => ({ ...number, id: idOf(number) })));
+    const { usual, grams, also, label, labelAs } = own;
     rows.push({
       ...shown(pour.value),
       words: row.words,
-      key,
-      also: also.length > 0,
-      label: label.length > 0,
+      ids: {
+        usual: idOf(usual),
+        grams: idOf(grams),
+        also: idOf(also),
+        ...(label && labelAs ? { label: idOf(label), labelAs: idOf(labelAs) } : {}),
+      },
     });
   }
   const { cup, tbsp, tsp } = KITCHENS[kitchen];
   return { guide: { suffix, rows, holds: { cup, tbsp, tsp } }, numbers };
 }
+
+/** Units as they stand in ids. */
+const UNIT_WORDS: Readonly<Record<string, string>> = {
+  cup: 'cups',
+  tbsp: 'tablespoons',
+  tsp: 'teaspoons',
+  g: 'grams',
+  mL: 'milliliters',
+};
 
 function shown(pour: Pour): Pick<PouredRow, 'unit' | 'share' | 'fills' | 'hand' | 'estimated'> {
   const whole = Math.floor(pour.count + 1e-6);
@@ -103,11 +123,14 @@ function shown(pour: Pour): Pick<PouredRow, 'unit' | 'share' | 'fills' | 'hand' 
   return { unit: pour.unit, share: even ? 1 : part, fills, hand: handFor(pour), estimated: pour.estimated };
 }
 
-function pourNumbers(pour: Pour, { food }: GuideRow): ComputedNumber[] {
+function pourNumbers(
+  pour: Pour,
+  { food }: GuideRow,
+): { readonly usual: ComputedNumber; readonly grams: ComputedNumber } {
   const note = 'the nearest amount that measures come in';
-  return [
-    {
-      id: 'usual',
+  return {
+    usual: {
+      id: '',
       value: pour.count,
       unit: pour.unit,
       formula: 'count',
@@ -115,8 +138,8 @@ function pourNumbers(pour: Pour, { food }: GuideRow): ComputedNumber[] {
       sources: [],
       what: `an amount of ${food.name}, to pour`,
     },
-    {
-      id: 'grams',
+    grams: {
+      id: '',
       value: pour.grams,
       unit: 'g',
       ...pour.working,
@@ -124,11 +147,11 @@ function pourNumbers(pour: Pour, { food }: GuideRow): ComputedNumber[] {
       what: `weight of that amount of ${food.name}`,
       food: { id: food.id, ...food.record },
     },
-  ];
+  };
 }
 
 /** The same amount in a smaller measure when it comes out whole, else in milliliters. */
-function alsoNumber(pour: Pour, kitchen: Kitchen, { food }: GuideRow): ComputedNumber[] {
+function alsoNumber(pour: Pour, kitchen: Kitchen, { food }: GuideRow): ComputedNumber {
   const units = KITCHENS[kitchen];
   const unit = pour.unit === 'cup' ? 'tbsp' : pour.unit === 'tbsp' ? 'tsp' : undefined;
   const input = (name: string, value: number, of: string, source: string) => ({
@@ -145,44 +168,40 @@ function alsoNumber(pour: Pour, kitchen: Kitchen, { food }: GuideRow): ComputedN
   const what = `the same amount of ${food.name} in another measure`;
   const count = unit === undefined ? 0.5 : (pour.count * size) / units[unit];
   if (unit !== undefined && Math.abs(count - Math.round(count)) < 1e-6)
-    return [
-      {
-        id: 'also',
-        value: count,
-        unit,
-        decimals: 0,
-        formula: 'count * size / smaller',
-        inputs: [...common, input('smaller', units[unit], `mL per ${unit}`, units.source)],
-        sources: [],
-        what,
-      },
-    ];
-  return [
-    {
+    return {
       id: 'also',
-      value: pour.count * size,
-      unit: 'mL',
-      formula: 'count * size',
-      inputs: common,
+      value: count,
+      unit,
+      decimals: 0,
+      formula: 'count * size / smaller',
+      inputs: [...common, input('smaller', units[unit], `mL per ${unit}`, units.source)],
       sources: [],
       what,
-    },
-  ];
+    };
+  return {
+    id: 'also',
+    value: pour.count * size,
+    unit: 'mL',
+    formula: 'count * size',
+    inputs: common,
+    sources: [],
+    what,
+  };
 }
 
 /** What a label counts, as its rule has it, and that in a measure or in grams. */
-function labelNumbers(row: GuideRow, kitchen: Kitchen): ComputedNumber[] {
+function labelNumbers(
+  row: GuideRow,
+  kitchen: Kitchen,
+): { readonly label?: ComputedNumber; readonly labelAs?: ComputedNumber } {
   const rule = referenceAmountFor(row.food);
   const poured = rule && pourOf(writtenOf(rule), row.food, kitchen, ['cup', 'spoon']);
-  if (!rule || !poured?.ok) return [];
+  if (!rule || !poured?.ok) return {};
   const { food } = row;
-  const weighed = rule.unit !== 'g' && rule.unit !== 'mL';
-  const [, grams] = pourNumbers(poured.value, row);
-  const [pour] = pourNumbers(poured.value, row);
-  const as = weighed ? grams : pour;
-  if (!as) return [];
-  return [
-    {
+  const { usual, grams } = pourNumbers(poured.value, row);
+  const as = rule.unit === 'g' || rule.unit === 'mL' ? usual : grams;
+  return {
+    label: {
       id: 'label',
       value: rule.amount,
       unit: rule.unit,
@@ -192,8 +211,8 @@ function labelNumbers(row: GuideRow, kitchen: Kitchen): ComputedNumber[] {
       sources: ['fda-reference-amounts'],
       what: `what a label counts as eaten at one time of ${food.name}`,
     },
-    { ...as, id: 'label-as', what: `that amount of ${food.name} in another measure` },
-  ];
+    labelAs: { ...as, id: 'label-as', what: `that amount of ${food.name} in another measure` },
+  };
 }
 
 function writtenOf({ amount, unit }: ReferenceAmount) {

@@ -27,6 +27,7 @@ export type Key =
   | 'check'
   | 'smaller'
   | 'basis'
+  | 'basis-slide'
   | 'estimated'
   | 'sources'
   | 'guess'
@@ -65,6 +66,7 @@ export const terms: TermTable<Key> = {
     check: 'True size on paper, if this line is {line} long.',
     smaller: 'Drawn smaller than true size.',
     basis: 'Level measures, not packed: {measures}.',
+    'basis-slide': 'Level: {measures}.',
     estimated: 'The weight of {foods} is an estimate.',
     sources: { one: 'Source ', other: 'Sources ' },
     guess: 'My guess',

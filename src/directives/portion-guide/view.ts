@@ -23,11 +23,10 @@ export function view(values: Values, computed: GuideResult, context: ViewContext
 }
 
 /** The numbers that stand under an amount: one measure at `short`, the weight too at `plain`, all from `fuller` on. */
-function underOf(values: Values, guide: Guide, row: PouredRow, { where, level }: ViewContext): string[] {
-  const id = (name: string) => `${row.key}.${name}${guide.suffix}`;
+function underOf(values: Values, row: PouredRow, { where, level }: ViewContext): string[] {
   if (where === 'worksheet' || (level === 'short' && where !== 'slide')) return [];
-  const grams = values.measures.includes('gram') ? [id('grams')] : [];
-  return level === 'plain' || where === 'slide' ? grams : [...(row.also ? [id('also')] : []), ...grams];
+  const grams = values.measures.includes('gram') ? [row.ids.grams] : [];
+  return level === 'plain' || where === 'slide' ? grams : [...(row.ids.also ? [row.ids.also] : []), ...grams];
 }
 
 const HANDS = { fist: 'fist', 'cupped hand': 'cupped', thumb: 'thumb', 'thumb tip': 'thumb-tip' } as const;
@@ -35,7 +34,7 @@ const HANDS = { fist: 'fist', 'cupped hand': 'cupped', thumb: 'thumb', 'thumb ti
 function figureOf(values: Values, guide: Guide, context: ViewContext): MeasureRow {
   const { where, say, text } = context;
   const { id } = values;
-  const usual = (row: PouredRow) => `${row.key}.usual${guide.suffix}`;
+  const usual = (row: PouredRow) => row.ids.usual;
   const hand = (row: PouredRow) =>
     row.hand && values.measures.includes('hand')
       ? [say(HANDS[row.hand.hand], { count: row.hand.times })]
@@ -64,7 +63,7 @@ function figureOf(values: Values, guide: Guide, context: ViewContext): MeasureRo
             share: row.share,
             ...(often ? { how: often } : {}),
             under: [
-              ...underOf(values, guide, row, context).map((number) => ({ text: text(number), number })),
+              ...underOf(values, row, context).map((number) => ({ text: text(number), number })),
               ...hand(row).map((words) => ({ text: words })),
             ],
           };
@@ -73,7 +72,7 @@ function figureOf(values: Values, guide: Guide, context: ViewContext): MeasureRo
   });
   const amountsOf = (row: PouredRow) => [
     text(usual(row)),
-    ...underOf(values, guide, row, context).map((number) => text(number)),
+    ...underOf(values, row, context).map((number) => text(number)),
     ...hand(row),
   ];
   return {
@@ -86,7 +85,7 @@ function figureOf(values: Values, guide: Guide, context: ViewContext): MeasureRo
       smaller: say('smaller'),
     },
     numbers: [
-      ...guide.rows.flatMap((row) => [usual(row), ...underOf(values, guide, row, context)]),
+      ...guide.rows.flatMap((row) => [usual(row), ...underOf(values, row, context)]),
       ...unitsIn(guide).map((unit) => holdsId(id, unit, guide)),
       `${id}.line`,
     ],
@@ -102,14 +101,15 @@ function labelTable(guide: Guide, { say, number }: ViewContext): Block {
     head,
     rowHeads: true,
     rows: guide.rows.map((row) => {
-      const id = (name: string) => `${row.key}.${name}${guide.suffix}`;
-      const label = row.label
-        ? withNumbers((slots) => say('label-cell', slots), {
-            label: number(id('label')),
-            as: number(id('label-as')),
-          })
-        : [{ text: say('not-known') }];
-      return [words(capital(row.words)), { inlines: [number(id('usual'))] }, { inlines: label }];
+      const { usual, label: counted, labelAs } = row.ids;
+      const label =
+        counted && labelAs
+          ? withNumbers((slots) => say('label-cell', slots), {
+              label: number(counted),
+              as: number(labelAs),
+            })
+          : [{ text: say('not-known') }];
+      return [words(capital(row.words)), { inlines: [number(usual)] }, { inlines: label }];
     }),
   };
 }
@@ -122,13 +122,13 @@ function guessTable(guide: Guide, { say, text, where }: ViewContext): Block {
     rowHeads: true,
     rows: guide.rows.map((row) => {
       const food = capital(row.words);
-      const grams = text(`${row.key}.grams${guide.suffix}`);
+      const grams = text(row.ids.grams);
       const field = (label: string, answer?: string): Cell => ({
         inlines: [],
         field: { label, ...(answer ? { answer } : { unit: 'g' }) },
       });
       return [
-        words(`${food}, ${text(`${row.key}.usual${guide.suffix}`)}`),
+        words(`${food}, ${text(row.ids.usual)}`),
         field(say('guess-field', { food })),
         field(say('measured-field', { food }), where === 'key' ? grams : undefined),
         field(say('difference-field', { food })),
@@ -144,8 +144,13 @@ function words(text: string): Cell {
 function basisLine(values: Values, computed: GuideResult, guide: Guide, context: ViewContext): Inline[] {
   const { say, list } = context;
   const guessed = guide.rows.filter((row) => row.estimated).map((row) => row.words);
-  const sources = [...new Set(computed.numbers.flatMap((number) => number.sources))];
-  const sentences = [say('basis', { measures: holdsWords(values.id, guide, context) })];
+  // A slide shows no label's amount and has little room.
+  const told = computed.numbers.filter(({ id }) => context.where !== 'slide' || !id.includes('.label-'));
+  const sources = [...new Set(told.flatMap((number) => number.sources))];
+  const slide = context.where === 'slide';
+  const sentences = [
+    say(slide ? 'basis-slide' : 'basis', { measures: holdsWords(values.id, guide, context) }),
+  ];
   if (guessed.length > 0) sentences.push(say('estimated', { foods: list(guessed) }));
   sentences.push(say('sources', { count: sources.length }));
   return [{ text: sentences.join(' ') }, ...citeList(sources, context.cite), { text: '.' }];

@@ -132,7 +132,7 @@ function judge(
       id: number,
       value,
       unit: limit.unit,
-      decimals: 0,
+      decimals: 1,
       formula: 'limit + over',
       inputs: [
         { name: 'limit', value: limit.value, unit: limit.unit, source: limit.source ?? 'house' },

@@ -57,6 +57,8 @@ export interface Values {
 export interface TopicLines {
   readonly do: `do-${string}`;
   readonly toss: `toss-${string}`;
+  /** The same in few words, for `short` and the screen. */
+  readonly brief: readonly [doing: `brief-do-${string}`, tossing: `brief-toss-${string}`];
   /** Names of the limits in both, as the register has them. */
   readonly limits: readonly string[];
   /** Whether its heat must also be held, where a country's table says how long. */
@@ -64,31 +66,76 @@ export interface TopicLines {
 }
 
 export const LINES = {
-  poultry: { do: 'do-poultry', toss: 'toss-poultry', limits: ['poultry', 'chill-time'], heats: true },
-  meat: { do: 'do-meat', toss: 'toss-meat', limits: ['ground', 'whole', 'chill-time'], heats: true },
-  fish: { do: 'do-fish', toss: 'toss-fish', limits: ['whole', 'chill-time'], heats: true },
-  eggs: { do: 'do-eggs', toss: 'toss-eggs', limits: ['ground', 'chill-time'], heats: true },
+  poultry: {
+    do: 'do-poultry',
+    toss: 'toss-poultry',
+    brief: ['brief-do-poultry', 'brief-toss-poultry'],
+    limits: ['poultry', 'chill-time'],
+    heats: true,
+  },
+  meat: {
+    do: 'do-meat',
+    toss: 'toss-meat',
+    brief: ['brief-do-meat', 'brief-toss-meat'],
+    limits: ['ground', 'whole', 'chill-time'],
+    heats: true,
+  },
+  fish: {
+    do: 'do-fish',
+    toss: 'toss-fish',
+    brief: ['brief-do-fish', 'brief-toss-fish'],
+    limits: ['whole', 'chill-time'],
+    heats: true,
+  },
+  eggs: {
+    do: 'do-eggs',
+    toss: 'toss-eggs',
+    brief: ['brief-do-eggs', 'brief-toss-eggs'],
+    limits: ['ground', 'chill-time'],
+    heats: true,
+  },
   leftovers: {
     do: 'do-leftovers',
     toss: 'toss-leftovers',
+    brief: ['brief-do-leftovers', 'brief-toss-leftovers'],
     limits: ['chill-time', 'leftover-days', 'poultry'],
     heats: true,
   },
   'shared meals': {
     do: 'do-shared',
     toss: 'toss-shared',
+    brief: ['brief-do-shared', 'brief-toss-shared'],
     limits: ['hold', 'fridge', 'chill-time'],
     heats: false,
   },
-  produce: { do: 'do-produce', toss: 'toss-produce', limits: ['chill-time'], heats: false },
-  cans: { do: 'do-cans', toss: 'toss-cans', limits: ['leftover-days'], heats: false },
-  beans: { do: 'do-beans', toss: 'toss-beans', limits: ['bean-soak', 'bean-boil'], heats: false },
+  produce: {
+    do: 'do-produce',
+    toss: 'toss-produce',
+    brief: ['brief-do-produce', 'brief-toss-produce'],
+    limits: ['chill-time'],
+    heats: false,
+  },
+  cans: {
+    do: 'do-cans',
+    toss: 'toss-cans',
+    brief: ['brief-do-cans', 'brief-toss-cans'],
+    limits: ['leftover-days'],
+    heats: false,
+  },
+  beans: {
+    do: 'do-beans',
+    toss: 'toss-beans',
+    brief: ['brief-do-beans', 'brief-toss-beans'],
+    limits: ['bean-soak', 'bean-boil'],
+    heats: false,
+  },
 } as const satisfies Readonly<Record<Topic, TopicLines>>;
 
 /** What holds for all food, at the foot of the card. */
 export const ALL_FOOD: TopicLines = {
   do: 'do-all',
   toss: 'toss-all',
+  brief: ['brief-do-all', 'brief-toss-all'],
   limits: ['fridge', 'freezer', 'chill-time'],
   heats: false,
 };
@@ -108,9 +155,9 @@ export const FOUND: readonly Found[] = [
   { topic: 'poultry', says: 'found-poultry', limit: 'chill-time', over: 2 },
   { topic: 'leftovers', says: 'found-leftovers', limit: 'leftover-days', over: -1 },
   { topic: 'cans', says: 'found-can-swollen', keep: false, why: 'why-can-swollen' },
-  { topic: 'produce', says: 'found-produce', limit: 'chill-time', over: -1 },
+  { topic: 'produce', says: 'found-produce', limit: 'chill-time', over: -0.5 },
   { topic: 'meat', says: 'found-meat', limit: 'chill-time', over: 1 },
-  { topic: 'fish', says: 'found-fish', limit: 'chill-time', over: -1 },
+  { topic: 'fish', says: 'found-fish', limit: 'chill-time', over: -0.5 },
   { topic: 'shared meals', says: 'found-shared', limit: 'chill-time', over: 2 },
   { topic: 'beans', says: 'found-beans', keep: false, why: 'why-beans' },
   { topic: 'cans', says: 'found-can-dent', keep: true, why: 'why-can-dent' },

@@ -48,6 +48,15 @@ function doing(lines: TopicLines, card: Card, context: ViewContext): Inline[] {
   return [...filled(lines.do, card, context), ...held];
 }
 
+/** In few words; heat that must be held is said there too. */
+function briefly(lines: TopicLines, which: 0 | 1, card: Card, context: ViewContext): Inline[] {
+  const held =
+    which === 0 && lines.heats && card.slots['core-time']
+      ? [{ text: ' ' }, ...filled('and-core', card, context)]
+      : [];
+  return [...filled(lines.brief[which], card, context), ...held];
+}
+
 function fullCard({ topics }: Values, card: Card, context: ViewContext): Block {
   const { say } = context;
   const row = (name: string, lines: TopicLines): Cell[] => [
@@ -87,8 +96,8 @@ function shortCard(values: Values, card: Card, context: ViewContext): Block {
     head: [say('do'), say('toss')].map((text) => ({ inlines: [{ text }] })),
     rowHeads: false,
     rows: firstTwo(values).map(({ name, lines }) => [
-      line(name, doing(lines, card, context)),
-      line(name, filled(lines.toss, card, context)),
+      line(name, briefly(lines, 0, card, context)),
+      line(name, briefly(lines, 1, card, context)),
     ]),
   };
 }
@@ -106,8 +115,8 @@ function fourLines(values: Values, card: Card, context: ViewContext): Block[] {
     },
   ];
   return [
-    ...list(say('do'), (lines) => doing(lines, card, context)),
-    ...list(say('toss'), (lines) => filled(lines.toss, card, context)),
+    ...list(say('do'), (lines) => briefly(lines, 0, card, context)),
+    ...list(say('toss'), (lines) => briefly(lines, 1, card, context)),
   ];
 }
 
