@@ -55,6 +55,7 @@ export function nearestPour(
 }
 
 const NOISE = 1e-6;
+const NEAREST = 'the nearest amount that measures come in';
 /** More spoons than anybody counts. House rule. */
 const MOST_SPOONS = 9;
 /** From so much of a quarter cup up, a quarter cup is the nearest cup measure. */
@@ -97,7 +98,7 @@ export function weighPour(pour: Pourable, food: Weighable, kitchen: Kitchen, sta
     working: {
       formula: 'count * size * grams_each / volume_each',
       inputs: [
-        input('count', pour.count, pour.unit, 'house', 'the nearest amount that measures come in'),
+        input('count', pour.count, pour.unit, 'house', NEAREST),
         input('size', size, `mL per ${pour.unit}`, KITCHENS[kitchen].source),
         input('grams_each', density.grams, `g per ${density.unit}`, density.source, density.note),
         input('volume_each', density.milliliters, `mL per ${density.unit}`, density.volumeSource),
