@@ -33,10 +33,12 @@ describe('Beans and peas, three ways', () => {
         `en/review-${paper}.pdf`,
         `en/staff-${paper}.pdf`,
         `en/notes-${paper}.pdf`,
+        `en/price-form-${paper}.pdf`,
       ]),
       ...['pinto-plain', 'rinse-short', 'rinse-plain', 'rinse-fuller', 'pinto-fuller'].map(
         (name) => `en/figures/${name}.svg`,
       ),
+      'en/price-form.csv',
       'en/slides.pdf',
       'en/slides/01.svg',
       'en/slides/01.png',
@@ -99,6 +101,10 @@ describe('numbers.json', () => {
     ['pinto.dried-cooked-at-home.fiber', 15.39],
     ['pinto.canned-drained-and-rinsed.sodium', 212 * 1.69],
     ['rinse.label', 460],
+    // Invented prices, 3.29 for 2 lb and 1.19 for a can of 15.5 oz. Water of 16042 and 16043 in 100 g: 11.33 and 62.95 g;
+    // a can (16044) 442 g, drained (16146) 277 g.
+    ['cost.pinto-beans-dry.cost', ((329 / 907.18474) * 171 * (100 - 62.95)) / (100 - 11.33)],
+    ['cost.pinto-beans-canned.cost', ((119 / (15.5 * 28.349523125)) * 169 * 442) / 277],
   ])('%s is %s', (id, value) => {
     expect(numbers.numbers.find((n) => n.id === id)?.value).toBeCloseTo(value, 6);
   });
@@ -121,6 +127,36 @@ describe('numbers.json', () => {
       'en/review-letter.pdf',
     ]) {
       expect((await readPdf(fileOf(built, path))).text.replaceAll('\u00a0', ' '), path).toContain(sodium);
+    }
+  }, 60_000);
+});
+
+describe('the cost of a cup', () => {
+  it('stands on each handout and on a slide, with its shop, its day and that others differ', async () => {
+    for (const path of [...levels.map((level) => `en/handout-${level}-letter.pdf`), 'en/slides.pdf']) {
+      const text = (await readPdf(fileOf(built, path))).text.replaceAll('\u00a0', ' ');
+      for (const words of ['26¢', '73¢', 'Ferry Hill Grocery', '25 November 2026', 'Yours will differ'])
+        expect(text, path).toContain(words);
+    }
+  }, 60_000);
+
+  it('is worked out on the worksheet from price and cups, and told on the key alone', async () => {
+    const [blank, key] = await Promise.all(
+      ['', '-key'].map(async (kind) => readPdf(fileOf(built, `en/worksheet-plain${kind}-letter.pdf`))),
+    );
+    const words = (read: typeof blank) =>
+      [read?.text ?? '', ...(read?.alternatives ?? [])].join(' ').replaceAll('\u00a0', ' ');
+    for (const given of [
+      '$3.29 for 2 lb',
+      '12.7 cups',
+      '$1.19 for 1 can (15.5 oz)',
+      '1.63 cups',
+      '$2.40 ÷ 8 cups = 30¢',
+    ])
+      expect(words(blank)).toContain(given);
+    for (const answer of ['26¢', '73¢']) {
+      expect(words(blank)).not.toContain(answer);
+      expect(words(key)).toContain(answer);
     }
   }, 60_000);
 });
