@@ -1,4 +1,4 @@
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import { lessonNames } from '../pipeline/read.js';
 import type { Workspace } from '../pipeline/workspace.js';
 import { type Call, UsageError } from './arguments.js';
@@ -15,7 +15,7 @@ export interface Opened {
 /** Opens the workspace of `--workspace`, or the nearest one from here upward. */
 export function openWorkspace(call: Call, words: readonly string[] = call.words): Opened {
   const given = call.text('workspace');
-  const root = given ?? findWorkspace(process.cwd());
+  const root = given === undefined ? findWorkspace(process.cwd()) : resolve(given);
   if (root === undefined || !isFolder(root)) {
     throw new UsageError(
       given

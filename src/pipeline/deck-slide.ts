@@ -44,9 +44,14 @@ export function slidesOf(holder: HolderPart, first: boolean, tools: DeckTools): 
     return figureSteps(view, base, tools);
   }
   const opens = first || heading?.level === 1;
-  const shelf = first ? [...tools.shelf.first, ...(tools.where ? [{ text: ` ${tools.where}` }] : [])] : [];
+  const shelf = first ? openingShelf(tools) : [];
   const stage = opens ? openStage(rest, pictures, tools) : plainStage(holder, rest, base, pictures, tools);
   return [{ ...base, stage, shelf, stops: [], step: false }];
+}
+
+/** What the first slide says to everybody, and where the talk is. */
+export function openingShelf({ shelf, where }: DeckTools): readonly Inline[] {
+  return where ? [...shelf.first, { text: ` ${where}` }] : shelf.first;
 }
 
 /** What a slide cannot show is said, never dropped in silence. */
@@ -152,6 +157,7 @@ function titleOf(
   viewer: Viewer,
 ): readonly Inline[] {
   if (stage.kind === 'answer') return answerTitle(stage.question, viewer);
+  if (stage.kind === 'show' && stage.title) return stage.title;
   const prompt =
     stage.kind === 'ask' ? stage.question.prompt : stage.kind === 'show' ? stage.prompt : undefined;
   if (!prompt) return title;

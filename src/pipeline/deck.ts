@@ -3,7 +3,7 @@ import { direction } from '../languages/index.js';
 import { type HolderPart, select } from '../lesson/index.js';
 import { slideProblem } from '../outputs/slides/index.js';
 import type { ComputedLesson } from './compute.js';
-import { slidesOf, type UnplacedSlide } from './deck-slide.js';
+import { openingShelf, slidesOf, type UnplacedSlide } from './deck-slide.js';
 import type { DeckTools } from './deck-tools.js';
 import { pageTerms } from './terms.js';
 
@@ -21,7 +21,8 @@ export async function makeDeck(lesson: ComputedLesson, tools: DeckTools): Promis
           hint: 'Put it into a slide.',
         }),
       );
-  const slides = holders.flatMap((holder, index) => slidesOf(holder, index === 0, tools));
+  const own = holders.flatMap((holder, index) => slidesOf(holder, index === 0, tools));
+  const slides = opensWithFigure(own) ? [openingSlide(lesson.lesson.front.title, tools), ...own] : own;
   // A stop line that leads a figure stands with it, after the caution slides.
   const firstFigure = slides.findIndex(
     (slide) => slide.figure !== undefined || slide.stage.kind === 'caution',
@@ -39,6 +40,24 @@ export async function makeDeck(lesson: ComputedLesson, tools: DeckTools): Promis
     slides: [...placed, ...(await sourceSlides(placed.at(-1)?.number ?? 0, tools))],
     stamp: tools.stamp,
     ...(tools.draft ? { draft: tools.draft } : {}),
+  };
+}
+
+/** A figure keeps the whole shelf of its slide, so that what the first slide says needs one of its own. */
+function opensWithFigure([first]: readonly UnplacedSlide[]): boolean {
+  return first !== undefined && (first.figure !== undefined || first.stage.kind === 'caution');
+}
+
+function openingSlide(title: string, tools: DeckTools): UnplacedSlide {
+  return {
+    title: [{ text: title }],
+    stage: { kind: 'open', audience: tools.audience, pictures: [] },
+    shelf: openingShelf(tools),
+    stops: [],
+    minutes: 0,
+    say: [],
+    do: [],
+    step: false,
   };
 }
 

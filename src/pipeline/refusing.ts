@@ -34,5 +34,5 @@ export function refusing(register: Register, said: string[], report: Report): Re
 
 /** Temperatures and ages of the register, as the home country prints them. */
 function atHome(register: Register, name: string): string | undefined {
-  return register.values[name]?.us?.print;
+  return register.values.us?.[name]?.print;
 }

@@ -105,6 +105,14 @@ describe('the command line', () => {
     expect(out).toContain('pinto.canned-drained-and-rinsed.sodium');
   });
 
+  it('takes a workspace by its path from here', () => {
+    const { code, out } = platework(['check', 'small', '--workspace', '.', '--cautions'], folder);
+    expect(code).toBe(0);
+    expect(out).toMatch(
+      / {2}damaged-cans \(stop, S15\)\n {4}lessons\/small\/lesson\.md:\d+:\d+ {2}topic cans/,
+    );
+  });
+
   it("tells a number's whole story", () => {
     const { code, out } = platework([
       'explain',

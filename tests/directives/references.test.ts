@@ -135,10 +135,13 @@ describe('what is refused', () => {
     expect(report.problems.map((p) => [p.code, p.severity])).toEqual([['cautions/withheld', 'stop']]);
   });
 
-  it('takes ages from the register and fails loudly for a slot that nothing fills', () => {
+  it('takes temperatures from the register and fails loudly for a slot that nothing fills', () => {
     const said: string[] = [];
-    const refuse = refusing(register, said, createReport());
+    const report = createReport();
+    const refuse = refusing(register, said, report);
     const at = { file: 'a.md', line: 1, column: 1 };
+    refuse('R22', at);
+    expect(report.problems[0]?.hint).toContain('165 °F (74 °C), 160 °F (72 °C)');
     expect(() => refuse('R29', at)).toThrow('{food}');
     expect(() => refuse('R99', at)).toThrow('R99');
   });

@@ -37,6 +37,20 @@ const said = (inlines: readonly Inline[]) =>
     .join('')
     .replaceAll('\u00a0', ' ');
 
+describe('a deck whose first slide is a figure', () => {
+  it('opens with a slide of its own, so that what every deck says first is said', async () => {
+    const text = lessonText();
+    const first = text.indexOf('::::slide');
+    const figure = text.indexOf('::::slide', text.indexOf('::show{figure=pinto}', first) - 200);
+    const laid = await layOut(text.slice(0, first) + text.slice(figure));
+    const [opening] = laid.deck.slides;
+    expect(opening?.stage.kind).toBe('open');
+    expect(said(opening?.title ?? [])).toBe('Beans and peas, three ways');
+    expect(said(opening?.shelf ?? [])).toContain('This sheet teaches. It does not treat you.');
+    expect(laid.codes).not.toContain('S17');
+  });
+});
+
 describe('the deck of the beans lesson', () => {
   let laid: Laid;
   beforeAll(async () => {
