@@ -70,6 +70,8 @@ export interface Facts {
   readonly own: readonly Caution[];
   readonly rewordings: readonly Rewording[];
   readonly unpulled?: readonly Unpulled[];
+  /** What the lesson as a whole fills into the slots of its boxes, such as `nutrients`. */
+  readonly slots?: Readonly<Record<string, string>>;
 }
 
 /** Assumed when a lesson does not say who is in the room. */

@@ -32,7 +32,10 @@ export function pull(register: Register, facts: Facts, report: Report): readonly
   // Last, since facts may ask what else is pulled.
   byFact(register, facts, reasons, add);
 
-  const slots = Object.fromEntries(facts.directives.map((d) => [d.id, figureSlots(d, facts.language)]));
+  const slots = Object.fromEntries([
+    ...(facts.slots ? [['', facts.slots] as const] : []),
+    ...facts.directives.map((d) => [d.id, figureSlots(d, facts.language)] as const),
+  ]);
   const inOrder = [...register.cautions, ...facts.own];
   const pulled = inOrder.flatMap((caution): Pulled[] => {
     const why = reasons.get(caution.id);

@@ -3,16 +3,21 @@ import type { Computed } from '../directives/contract.js';
 import { formatDate } from '../languages/index.js';
 import { type InlineNode, type Lesson, type Part, plainText, type Row } from '../lesson/index.js';
 import type { ComputedLesson, Entry } from './compute.js';
+import { nutrientsSlot } from './nutrients-slot.js';
 
 /** All that a lesson holds that can pull a caution, at every level and output alike. */
 export function factsOf(computed: ComputedLesson): Facts {
   const { lesson, entries } = computed;
   const { front } = lesson;
   const written = entries.flatMap((entry) => entry.computed?.facts.caution ?? []);
+  const topics = front.topics.map((name, index) => withPlace({ name }, front.places.get(`topics.${index}`)));
+  const directives = entries.flatMap((entry) => directiveFacts(entry, front.language) ?? []);
+  const nutrients = nutrientsSlot(topics, directives, front.language);
   return {
     language: front.language,
-    topics: front.topics.map((name, index) => withPlace({ name }, front.places.get(`topics.${index}`))),
-    directives: entries.flatMap((entry) => directiveFacts(entry, front.language) ?? []),
+    topics,
+    directives,
+    ...(nutrients === undefined ? {} : { slots: { nutrients } }),
     texts: [...passagesIn(lesson.parts, 'text'), ...frontPassages(lesson)],
     guidance: front.guidance,
     called: written.flatMap((c) => (c.kind === 'called' ? [{ id: c.id, place: c.place }] : [])),
