@@ -33,7 +33,8 @@ export function pull(register: Register, facts: Facts, report: Report): readonly
   byFact(register, facts, reasons, add);
 
   const slots = Object.fromEntries([
-    ...(facts.slots ? [['', facts.slots] as const] : []),
+    // No directive can have this id.
+    ...(facts.slots ? [['(lesson)', facts.slots] as const] : []),
     ...facts.directives.map((d) => [d.id, figureSlots(d, facts.language)] as const),
   ]);
   const inOrder = [...register.cautions, ...facts.own];
