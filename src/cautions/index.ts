@@ -56,4 +56,5 @@ export {
 } from './register.js';
 export { sentencesOf, wordCount } from './sentences.js';
 export { slotsOf } from './slots.js';
+export { withoutWeight } from './weight-free.js';
 export { OUTPUTS, type Output, type Setting, sizeFor, strongParts, wordsOf } from './wording.js';

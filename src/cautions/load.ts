@@ -112,6 +112,7 @@ function boxOf(box: BoxData, yaml: YamlText, path: readonly PropertyKey[], repor
     facts: box.facts.map((f, i) => factOf(f, i + 1, yaml, [...path, 'facts', i], report)),
     place: box.place,
     apart: box.apart,
+    ...(box.guards === undefined ? {} : { guards: box.guards }),
     wordings: { en: { short: box.short, plain: box.plain, fuller: box.fuller } },
     basis: box.basis.map((b) => ({
       fact: b.fact,

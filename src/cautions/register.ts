@@ -63,6 +63,8 @@ export interface Caution {
   readonly place: readonly Spot[];
   /** Ids whose people may not be pooled with this one's. */
   readonly apart: readonly string[];
+  /** What alone it guards: it speaks of a page with weight on it, so it has no place on the sheet without weight. */
+  readonly guards?: 'weight';
   /** By language tag; a language without an entry blocks its outputs. */
   readonly wordings: Readonly<Record<string, Wording>>;
   readonly basis: readonly Basis[];

@@ -27,6 +27,7 @@ const box = z.strictObject({
   facts: z.array(fact).min(1),
   place: z.array(z.enum(SPOTS)).min(1),
   apart: z.array(id),
+  guards: z.literal('weight').optional(),
   ...wordings,
   basis: z.array(z.strictObject({ fact: words, mark: words, source: words.optional() })).min(1),
   confirm: words,

@@ -1,5 +1,5 @@
 import type { Facts, Passage, Pulled, Register } from '../cautions/index.js';
-import type { Report } from '../diagnostics/index.js';
+import type { Place, Report } from '../diagnostics/index.js';
 import type { Numbers } from '../document/index.js';
 import type { Lesson } from '../lesson/index.js';
 import { checkAlternatives } from './alternatives.js';
@@ -9,10 +9,16 @@ import { checkCautionsKept } from './cautions-kept.js';
 import { checkLevelsAgree, type Leveled } from './levels-agree.js';
 import { checkNotKnown } from './not-known.js';
 import { checkRinseClaims } from './rinse-claims.js';
-import { checkBarredFoods, checkNeededCautions, checkRefusedWords } from './safety/index.js';
+import {
+  checkBarredFoods,
+  checkNeededCautions,
+  checkRefusedWords,
+  checkWeightAudience,
+} from './safety/index.js';
 import { checkSameNumbers } from './same-numbers.js';
 import { type Comparison, checkSharedBasis } from './shared-basis.js';
 import { checkStructure } from './structure.js';
+import { checkWeightFree } from './weight-free.js';
 
 /** A lesson as it was read and computed. */
 export interface SourceInput {
@@ -26,6 +32,8 @@ export interface SourceInput {
   /** What the lesson's directives and topics hold. */
   readonly facts: Pick<Facts, 'directives' | 'topics'>;
   readonly register: Register;
+  /** Where the lesson is about body weight. */
+  readonly weight: readonly Place[];
 }
 
 /** The rules that need no output: N03, N18, E03, S01 to S16, S18, P12. */
@@ -38,6 +46,7 @@ export function checkSource(input: SourceInput, report: Report): void {
   checkRefusedWords({ passages, language, audience, register: input.register }, report);
   checkBarredFoods({ ...input.facts, audience, register: input.register }, report);
   checkNeededCautions({ ...input.facts, passages, pulled: input.pulled, language }, report);
+  checkWeightAudience({ ...input, audience, title: lesson.front.title }, report);
   checkLevelsAgree({ lesson, cautions: leveledCautions(input.pulled, language) }, report);
 }
 
@@ -50,13 +59,14 @@ export interface OutputInput {
   readonly standing: (built: Built) => readonly Pulled[];
 }
 
-/** The rules that look at results: N02, N04, S17, A03, A04. */
+/** The rules that look at results: N02, N04, S17, A03, A04, S19, and weight on the sheet without it. */
 export function checkOutputs(input: OutputInput, report: Report): void {
   checkSameNumbers(input, report);
   checkNotKnown(input, report);
   checkCautionsKept(input, report);
   checkAlternatives(input, report);
   checkStructure(input, report);
+  checkWeightFree(input, report);
 }
 
 /** The lesson's own cautions, and those of the register that it rewords, level by level. */

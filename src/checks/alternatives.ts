@@ -133,6 +133,11 @@ function valuesOf(figure: FigureSpec): readonly string[] {
       return figure.rows.flatMap((row) => (row.ends ? [row.ends.low, row.ends.high] : []));
     case 'share-rows':
       return figure.rows.map((row) => row.text);
+    case 'change-band':
+      return figure.posts.map(({ words }) => words);
+    // Lines without a number.
+    case 'line-choice':
+      return [];
     case 'week-bricks':
       return [...figure.days, figure.sum].flatMap(({ text }) => (text === '' ? [] : [text]));
     case 'cost-rungs':
@@ -189,6 +194,15 @@ function wordsIn(figure: FigureSpec): readonly string[] {
         figure.words.brick,
         ...figure.rows.flatMap((row) => [row.name, row.text, row.range?.words ?? '']),
       ];
+    case 'change-band':
+      return [
+        ...common,
+        ...[...figure.posts, ...figure.ticks, ...figure.marks].map(({ words }) => words),
+        figure.stop?.why ?? '',
+        figure.between?.words ?? '',
+      ];
+    case 'line-choice':
+      return [...common, ...Object.values(figure.words)];
     case 'week-bricks':
       return [
         ...common,

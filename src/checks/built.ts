@@ -12,7 +12,11 @@ export type Built =
 export function spoilsOf(built: Built): Spoils {
   return built.kind === 'deck'
     ? { outputs: ['slides'], languages: [built.deck.language] }
-    : { outputs: [built.sheet.kind], levels: [built.sheet.level], languages: [built.sheet.language] };
+    : {
+        outputs: [built.sheet.weightFree ? 'weightfree' : built.sheet.kind],
+        levels: [built.sheet.level],
+        languages: [built.sheet.language],
+      };
 }
 
 export function languageOf(built: Built): string {

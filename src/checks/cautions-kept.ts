@@ -1,4 +1,12 @@
-import { boxesOf, type Caution, type Output, type Pulled, sizeFor, slotsOf } from '../cautions/index.js';
+import {
+  boxesOf,
+  type Caution,
+  type Output,
+  type Pulled,
+  sizeFor,
+  slotsOf,
+  withoutWeight,
+} from '../cautions/index.js';
 import type { Report } from '../diagnostics/index.js';
 import type { CautionLine, Deck, Sheet } from '../document/index.js';
 import type { Pages } from '../layout/index.js';
@@ -22,8 +30,11 @@ export interface CautionsKeptInput {
  * the page. On finished pages the same words are found again, each caution on one page, boxes before the
  * first figure that they guard.
  */
-export function checkCautionsKept({ pulled, built, standing }: CautionsKeptInput, report: Report): void {
+export function checkCautionsKept(input: CautionsKeptInput, report: Report): void {
+  const { built, standing } = input;
   for (const output of built) {
+    const noWeight = output.kind === 'sheet' && output.sheet.weightFree;
+    const pulled = noWeight ? withoutWeight(input.pulled) : input.pulled;
     const isCards = output.kind === 'sheet' && output.sheet.kind === 'cards';
     if (output.kind === 'sheet' && !isCards && !GUARDED.has(output.sheet.kind)) continue;
     const tell = (message: string, at: Caution) =>

@@ -130,6 +130,18 @@ export const checkCodes = {
     about:
       'Such words shame people and can bring an eating disorder back. Show food, kitchens, shoes or gains that are not weight, and ask about a habit. Kitchen scales are fine.',
   },
+  S19: {
+    severity: 'ask',
+    rule: 'A lesson about weight has a sheet without weight that says something, and the line that lets people skip.',
+    about:
+      'People with a history must be able to leave weight content without explaining, and find a sheet on the same topic on the table. Write it inside `::::only{out=weightfree}`.',
+  },
+  'weight-free/word': {
+    severity: 'stop',
+    rule: 'The sheet without weight holds no number, unit or word of weight, and no energy.',
+    about:
+      'People take this sheet to be safe from weight. Put what is about weight inside `::::only{out=handout}`; food is measured in cups and spoons here, or as `2 pounds of carrots`.',
+  },
   P12: {
     severity: 'stop',
     rule: 'The levels of one passage do not contradict each other in number, verb or yes and no.',

@@ -13,9 +13,12 @@ export {
   checkBarredFoods,
   checkNeededCautions,
   checkRefusedWords,
+  checkWeightAudience,
   type NeededCautionsInput,
   type RefusedWordsInput,
+  type WeightAudienceInput,
 } from './safety/index.js';
 export { checkSameNumbers, type SameNumbersInput } from './same-numbers.js';
 export { type Comparison, checkSharedBasis, type SharedBasisInput } from './shared-basis.js';
 export { checkStructure, type StructureInput } from './structure.js';
+export { checkWeightFree } from './weight-free.js';

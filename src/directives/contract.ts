@@ -113,6 +113,8 @@ export interface ViewContext {
   readonly language: string;
   /** Whether readers of this site weigh in pounds and pour in US cups, or in kilograms and metric cups. */
   readonly measures: Measures;
+  /** On the sheet without weight: nothing may tell a weight, a change of it or energy. */
+  readonly weightFree?: true;
   /** The directive's own terms in this language. */
   readonly say: Say;
   /** A number of this lesson as it is printed, carrying its id. Throws for an id that was not computed. */
@@ -144,6 +146,8 @@ export interface View {
 export interface Directive<V = unknown, C extends Computed = Computed> {
   readonly schema: KnownDirective;
   readonly terms: TermTable;
+  /** Its content is about body weight: a lesson that holds it also gets sheets without weight, and some rooms get only those. */
+  readonly aboutWeight?: true;
   /** Attributes and rows → values, or nothing after a problem. */
   readonly read: (part: DirectivePart, context: ReadContext) => V | undefined;
   /** Values → numbers and facts, or nothing after a problem. */

@@ -10,6 +10,7 @@ import { handsUp } from './hands-up/index.js';
 import { level } from './level/index.js';
 import { number } from './n/index.js';
 import { only } from './only/index.js';
+import { paceChart } from './pace-chart/index.js';
 import { portionGuide } from './portion-guide/index.js';
 import { quiz } from './quiz/index.js';
 import { rinseDrop } from './rinse-drop/index.js';
@@ -37,6 +38,7 @@ export const DIRECTIVES: readonly Directive[] = [
   rinseDrop,
   safeFood,
   show,
+  paceChart,
   portionGuide,
   teachBack,
   weekOfMoves,

@@ -65,6 +65,23 @@ export const directiveCodes = {
     about:
       'A question that asks for the most while its answer is the least makes a key that contradicts the page. If the words are right as they stand, give the reason.',
   },
+  'pace-chart/example': {
+    severity: 'stop',
+    rule: 'A chart of weight is about one invented adult with height and weight, and for a band with sex and age.',
+    about:
+      'The model needs all of them, and holds for ages 19 to 78. Write woman, 45, 165 cm, 82 kg, mostly sitting; or man, 45, 5 ft 9 in, 210 lb. Never a reader.',
+  },
+  'pace-chart/change': {
+    severity: 'stop',
+    rule: 'A change is a few hundred calories a day less, 750 at most, and may grow by steps.',
+    about:
+      'The 2013 AHA/ACC/TOS guideline names 500 or 750 kcal a day less, and no fewer than 1,200 kcal a day for women and 1,500 for men. Write 250 kcal a day; or 100 kcal a day; 200 kcal a day from month 4.',
+  },
+  'pace-chart/to-lose': {
+    severity: 'stop',
+    rule: 'A pace table needs how much the invented adult loses, with its unit.',
+    about: 'Write to-lose="60 lb" or to-lose="25 kg". The pace eases as less is left.',
+  },
   'hands-up/question': {
     severity: 'stop',
     rule: 'A show of hands asks one question about a habit and takes two to four answers in words of their own.',

@@ -64,6 +64,8 @@ export interface Sheet {
   readonly language: string;
   readonly direction: 'ltr' | 'rtl';
   readonly level: Level;
+  /** The same sheet without weight: no number, unit or word of it. */
+  readonly weightFree?: true;
   readonly title: string;
   /** Site at the start of the strip, talk and place at its end. */
   readonly strip: { readonly start: string; readonly end: string };

@@ -1,6 +1,8 @@
 import { drawBrickRows } from './brick-rows/draw.js';
+import { drawChangeBand } from './change-band/draw.js';
 import { drawCostRungs } from './cost-rungs/draw.js';
 import { drawDotLanes } from './dot-lanes/draw.js';
+import { drawLineChoice } from './line-choice/draw.js';
 import { drawMeasureRow } from './measure-row/draw.js';
 import type { Drawn, DrawOptions } from './options.js';
 import { drawShareRows } from './share-rows/draw.js';
@@ -17,6 +19,10 @@ export function draw(spec: FigureSpec, options: DrawOptions): Drawn {
   switch (spec.kind) {
     case 'dot-lanes':
       return drawDotLanes(spec, options);
+    case 'change-band':
+      return drawChangeBand(spec, options);
+    case 'line-choice':
+      return drawLineChoice(spec, options);
     case 'brick-rows':
       return drawBrickRows(spec, options);
     case 'measure-row':

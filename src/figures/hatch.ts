@@ -8,13 +8,15 @@ export interface HatchLook {
   readonly color: Color;
   /** Leans the other way, for reading from right to left. */
   readonly mirrored?: boolean;
+  /** The path that the lines keep to inside the box; the box itself when left out. */
+  readonly clip?: string;
 }
 
 /**
  * Lines at 45° over a box: amounts that are not sure. They are lines in a clip and not a tile, since
  * viewers show seams between tiles, and they start at the box's own corner, so each part looks alike.
  */
-export function hatchMark(box: Box, { medium, color, mirrored = false }: HatchLook): Mark {
+export function hatchMark(box: Box, { medium, color, mirrored = false, clip }: HatchLook): Mark {
   const { pitch, width } = hatching[medium];
   const { left, top, right, bottom } = box;
   const high = bottom - top;
@@ -28,7 +30,7 @@ export function hatchMark(box: Box, { medium, color, mirrored = false }: HatchLo
   }
   return {
     kind: 'group',
-    clip: rectPath(left, top, right - left, high),
+    clip: clip ?? rectPath(left, top, right - left, high),
     marks: path === '' ? [] : [{ kind: 'shape', path, stroke: { color, width } }],
   };
 }

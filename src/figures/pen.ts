@@ -67,6 +67,8 @@ export interface Pen {
   line(x1: number, y1: number, x2: number, y2: number, look?: Look): void;
   poly(points: readonly Point[], look: Look, closed?: boolean): void;
   hatch(x: number, y: number, width: number, height: number): void;
+  /** The same inside a closed outline. */
+  hatchInside(points: readonly Point[]): void;
   /** Marks made for a middle at 0, 0, put at a place. */
   place(x: number, y: number, marks: readonly Mark[]): void;
   /** Marks made for a left edge at 0 and a given width, put so that they start at x. */
@@ -162,6 +164,18 @@ export function createPen(options: PenOptions): Pen {
     hatch: (x, y, w, h) => {
       const box = { left: left(x, w), top: y, right: left(x, w) + w, bottom: y + h };
       marks.push(hatchMark(box, { medium, color: palette.ink, mirrored: rtl }));
+    },
+    hatchInside: (points) => {
+      const placed = points.map(([x, y]): Point => [at(x), y]);
+      const [xs, ys] = [placed.map(([x]) => x), placed.map(([, y]) => y)];
+      const box = {
+        left: Math.min(...xs),
+        top: Math.min(...ys),
+        right: Math.max(...xs),
+        bottom: Math.max(...ys),
+      };
+      const clip = polyPath(placed, true);
+      marks.push(hatchMark(box, { medium, color: palette.ink, mirrored: rtl, clip }));
     },
     place: (x, y, placed) => void marks.push({ kind: 'group', at: [1, 0, 0, 1, at(x), y], marks: placed }),
     placeWide: (x, wide, y, placed) =>

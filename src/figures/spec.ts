@@ -236,5 +236,57 @@ export interface MeasureRow extends FigureBase {
   };
 }
 
+/** How much less there is at a month, from the least to the most, in the marks' unit. */
+export interface BandPoint {
+  readonly month: number;
+  readonly least: number;
+  readonly most: number;
+}
+
+/** A change from today that is not sure: a hatched band below the line of today, with posts at named months. */
+export interface ChangeBand extends FigureBase {
+  readonly kind: 'change-band';
+  /** Months from today to the far end. */
+  readonly months: number;
+  /** From today on, months ascending. */
+  readonly points: readonly BandPoint[];
+  /** Marks down the axis, ascending; the last is the scale's foot. Without words only the guides are drawn. */
+  readonly marks: readonly { readonly at: number; readonly words: string }[];
+  readonly ticks: readonly { readonly month: number; readonly words: string }[];
+  /** Ascending; `words` is the range as printed. */
+  readonly posts: readonly (BandPoint & { readonly words: string; readonly number: string })[];
+  /** Why nothing is drawn after the last post; look here. */
+  readonly stop?: { readonly head: string; readonly why: string };
+  /** Two dashed lines over the width, and what lies between them. */
+  readonly between?: { readonly low: number; readonly high: number; readonly words: string };
+  readonly today: string;
+}
+
+/** Lines side by side, of which one is real. Places are shares of the width and of the height. */
+export interface LineChoice extends FigureBase {
+  readonly kind: 'line-choice';
+  readonly lines: readonly {
+    readonly letter: string;
+    readonly points: readonly { readonly along: number; readonly down: number }[];
+    /** Only on the key: which it is. */
+    readonly verdict?: { readonly real: boolean; readonly words: string };
+  }[];
+  readonly words: {
+    readonly from: string;
+    readonly to: string;
+    /** Says on the figure itself that not every line is real. */
+    readonly warning: string;
+  };
+}
+
 /** What can be drawn. A new kind fails to compile wherever it is not yet handled. */
-export type FigureSpec = DotLanes | BrickRows | CostRungs | TallyGrid | ShareRows | WeekBricks | MeasureRow;
+export type FigureSpec =
+  | DotLanes
+  | BrickRows
+  | CostRungs
+  | TallyGrid
+  | ShareRows
+  | WeekBricks
+  | MeasureRow
+  | ChangeBand
+  | LineChoice;

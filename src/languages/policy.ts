@@ -69,6 +69,8 @@ export const POLICIES: Readonly<Record<Spoken, Policy>> = {
       days: { one: 'day', other: 'days' },
       min: { one: 'minute', other: 'minutes' },
       day: { one: 'day', other: 'days' },
+      weeks: { one: 'week', other: 'weeks' },
+      months: { one: 'month', other: 'months' },
       '%': '%',
     },
   },

@@ -1,7 +1,8 @@
-import { standingLines } from '../cautions/index.js';
+import { standingLines, withoutWeight } from '../cautions/index.js';
 import { type Built, type Comparison, checkOutputs, checkSource } from '../checks/index.js';
 import type { Report } from '../diagnostics/index.js';
 import { type Desk, settingFor } from './sheets.js';
+import { weightPlaces } from './weight.js';
 
 /** Every rule of the editor over a lesson and all that was laid out from it. */
 export function checkAll(desk: Desk, built: readonly Built[], report: Report): void {
@@ -9,7 +10,16 @@ export function checkAll(desk: Desk, built: readonly Built[], report: Report): v
   const { lesson, numbers } = computed;
   const comparisons = comparisonsOf(desk);
   checkSource(
-    { lesson, passages: facts.texts, comparisons, numbers, pulled, facts, register: desk.tables.register },
+    {
+      lesson,
+      passages: facts.texts,
+      comparisons,
+      numbers,
+      pulled,
+      facts,
+      register: desk.tables.register,
+      weight: weightPlaces(computed),
+    },
     report,
   );
   const standing = (output: Built) => {
@@ -17,7 +27,8 @@ export function checkAll(desk: Desk, built: readonly Built[], report: Report): v
       output.kind === 'deck'
         ? settingFor(desk, 'slides', 'plain')
         : settingFor(desk, output.sheet.kind, output.sheet.level);
-    return standingLines(pulled, facts, setting);
+    const noWeight = output.kind === 'sheet' && output.sheet.weightFree;
+    return standingLines(noWeight ? withoutWeight(pulled) : pulled, facts, setting);
   };
   checkOutputs({ built, numbers, pulled, standing }, report);
 }

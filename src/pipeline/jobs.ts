@@ -22,9 +22,11 @@ import {
   makePriceForm,
   makeReview,
   makeSheet,
+  makeWeightFree,
   type SheetKind,
 } from './sheets.js';
 import type { Drawers } from './tables.js';
+import { weightPlaces } from './weight.js';
 
 /** A file as it will stand below the lesson's folder in `out/`. */
 export interface BuiltFile {
@@ -76,6 +78,7 @@ export function jobsFor(desk: Desk, shop: Shop): readonly Job[] {
       { kind: 'worksheet', level, paper, ink: 'color', name: `worksheet-${level}-${paper}.pdf` },
       { kind: 'key', level, paper, ink: 'color', name: `worksheet-${level}-key-${paper}.pdf` },
     ]),
+    ...(weightPlaces(desk.computed).length > 0 ? weightFreeTasks(levels, paper) : []),
     { kind: 'cards', level: 'plain', paper, ink: 'one', name: `cards-${paper}.pdf` },
     { kind: 'prices', level: 'staff', paper, ink: 'one', name: `price-form-${paper}.pdf` },
     { kind: 'staff', level: 'staff', paper, ink: 'color', name: `staff-${paper}.pdf` },
@@ -104,20 +107,34 @@ export function reviewJobs(desk: Desk, shop: Shop, report: Report): readonly Job
   );
 }
 
+function weightFreeTasks(levels: readonly HandoutLevel[], paper: Paper): SheetTask[] {
+  return levels.flatMap((level): SheetTask[] => {
+    const name = `handout-${level}-weightfree`;
+    const task = { kind: 'handout' as const, level, paper, weightFree: true as const };
+    return [
+      { ...task, ink: 'color', name: `${name}-${paper}.pdf` },
+      { ...task, ink: 'one', name: `${name}-oneink-${paper}.pdf` },
+    ];
+  });
+}
+
 interface SheetTask {
   readonly kind: SheetKind;
   readonly level: Level;
   readonly paper: Paper;
   readonly ink: Ink;
   readonly name: string;
+  readonly weightFree?: true;
 }
 
 function sheetJob(desk: Desk, shop: Shop, task: SheetTask, found?: Report): Job {
-  const { kind, level, paper, ink, name } = task;
-  const target = { output: kind, level, language: desk.language };
+  const { kind, level, paper, ink, name, weightFree } = task;
+  const target = { output: weightFree ? 'weightfree' : kind, level, language: desk.language };
   const layOut = async (draft: boolean): Promise<LaidOut> => {
     const report = createReport();
-    const sheet = await sheetFor(desk, shop, kind, level, draft, report, found);
+    const sheet = weightFree
+      ? makeWeightFree(desk, level, draft, report)
+      : await sheetFor(desk, shop, kind, level, draft, report, found);
     const { drawers } = shop;
     const options = {
       paper,

@@ -10,6 +10,7 @@ import {
   type Setting,
   standingLines,
   standingSentences,
+  withoutWeight,
 } from '../cautions/index.js';
 import { createReport, type Report } from '../diagnostics/index.js';
 import type { Where } from '../directives/contract.js';
@@ -90,14 +91,26 @@ export function settingFor(desk: Desk, kind: SheetKind | 'slides', level: Level)
   };
 }
 
-export function viewerFor(desk: Desk, kind: SheetKind | 'slides', level: Level, report: Report): Viewer {
+export function viewerFor(
+  desk: Desk,
+  kind: SheetKind | 'slides',
+  level: Level,
+  report: Report,
+  weightFree = false,
+): Viewer {
   const setting = settingFor(desk, kind, level);
   const where = WHERE[kind];
   const notes = (view: { readonly shows?: string }) =>
     view.shows === undefined ? [] : oneNote(figureCautionBlocks(desk.pulled, view.shows, setting, report));
   return createViewer(
     desk.computed,
-    { where, level, language: desk.language, measures: setting.country === 'us' ? 'us' : 'metric' },
+    {
+      where,
+      level,
+      language: desk.language,
+      measures: setting.country === 'us' ? 'us' : 'metric',
+      ...(weightFree ? { weightFree } : {}),
+    },
     desk.readPicture,
     notes,
     desk.tables.terms,
@@ -128,8 +141,25 @@ export function makeSheet(
   draft: boolean,
   report: Report,
 ): Sheet {
-  const viewer = viewerFor(desk, kind, level, report);
-  const output = kind === 'key' ? 'worksheet' : kind;
+  return sheetOf(desk, kind, level, draft, report);
+}
+
+/** The handout without weight: what is only for it, and what directives say instead; no line speaks of a page to skip. */
+export function makeWeightFree(desk: Desk, level: Level, draft: boolean, report: Report): Sheet {
+  const own = { ...desk, pulled: withoutWeight(desk.pulled) };
+  return { ...sheetOf(own, 'handout', level, draft, report, true), weightFree: true };
+}
+
+function sheetOf(
+  desk: Desk,
+  kind: 'handout' | 'worksheet' | 'key' | 'staff',
+  level: Level,
+  draft: boolean,
+  report: Report,
+  weightFree = false,
+): Sheet {
+  const viewer = viewerFor(desk, kind, level, report, weightFree);
+  const output = weightFree ? 'weightfree' : kind === 'key' ? 'worksheet' : kind;
   const parts = withoutSlides(select(desk.computed.lesson, { level, output }));
   const more = kind === 'staff' ? leadersParts(desk, parts) : [];
   const room: Block = { kind: 'heading', level: 2, inlines: [{ text: pageTerms(desk.language)('room') }] };

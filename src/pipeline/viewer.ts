@@ -22,6 +22,7 @@ export interface Audience {
   readonly level: Level;
   readonly language: string;
   readonly measures: Measures;
+  readonly weightFree?: true;
 }
 
 /** Reads the lesson's own pictures; reports what is wrong and then returns nothing. */
@@ -108,12 +109,18 @@ export function createViewer(
     return { ...(part.id ? { shows: part.id } : {}), ...made };
   };
 
+  // Without weight several directives may come to say the same; it is said once.
+  const said = new Set<string>();
+  const isNew = (made: View) => {
+    const words = JSON.stringify(made.blocks);
+    return !audience.weightFree || (!said.has(words) && said.add(words));
+  };
   const blocks = (parts: readonly Part[]) =>
     toBlocks(parts, {
       ...inlineContext,
       directive: (part) => {
         const made = view(part);
-        return made ? [...made.blocks, ...notes(made)] : [];
+        return made && isNew(made) ? [...made.blocks, ...notes(made)] : [];
       },
       picture: (node) => {
         const picture = readPicture(node, report);

@@ -142,6 +142,22 @@ function figureLines(figure: FigureSpec): string[] {
     ...(figure.kind === 'share-rows'
       ? figure.rows.map((row) => `  row ${row.name}: ${row.text}${row.range ? ` [${row.range.words}]` : ''}`)
       : []),
+    ...(figure.kind === 'change-band'
+      ? [
+          ...figure.marks.map(({ words }) => `  mark ${words}`),
+          ...figure.posts.map(({ words, number }) => `  post ${words} (${number})`),
+          ...(figure.stop ? [`  ${figure.stop.head} ${figure.stop.why}`] : []),
+          ...(figure.between ? [`  between: ${figure.between.words}`] : []),
+        ]
+      : []),
+    ...(figure.kind === 'line-choice'
+      ? [
+          ...figure.lines.map(
+            ({ letter, verdict }) => `  line ${letter}${verdict ? `: ${verdict.words}` : ''}`,
+          ),
+          `  ${figure.words.warning}`,
+        ]
+      : []),
     ...(figure.kind === 'week-bricks'
       ? figure.days.map(
           (day) => `  day ${day.name}: ${day.text}${day.strength ? ' ring' : ''}${day.balance ? ' B' : ''}`,

@@ -2,9 +2,11 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type {
   BrickRows,
+  ChangeBand,
   CostRungs,
   DotLanes,
   DrawOptions,
+  LineChoice,
   MeasureRow,
   ShareRows,
   WeekBricks,
@@ -284,6 +286,73 @@ export const week: WeekBricks = {
     strength: 'strength work',
     balance: 'balance work',
     balanceLetter: 'B',
+  },
+};
+
+/** A band that eases over a year. */
+export const band: ChangeBand = {
+  kind: 'change-band',
+  id: 'slow',
+  mode: 'shown',
+  alternative,
+  numbers: [],
+  months: 12,
+  points: Array.from({ length: 25 }, (_, index) => {
+    const part = 1 - Math.exp(-index / 20);
+    return { month: index / 2, least: 15 * part, most: 22 * part };
+  }),
+  marks: [5, 10, 15, 20].map((at) => ({ at, words: `${at} lb less` })),
+  ticks: [
+    { month: 0, words: 'start' },
+    { month: 3, words: '3 months' },
+    { month: 6, words: '6 months' },
+    { month: 12, words: '12 months' },
+  ],
+  posts: [3, 6, 12].map((month) => {
+    const part = 1 - Math.exp(-month / 10);
+    const [least, most] = [15 * part, 22 * part];
+    return {
+      month,
+      least,
+      most,
+      words: `${Math.floor(least)} to ${Math.ceil(most)} lb`,
+      number: `slow.${month}`,
+    };
+  }),
+  today: 'today',
+};
+
+export const lineChoice: LineChoice = {
+  kind: 'line-choice',
+  id: 'which',
+  mode: 'blank',
+  alternative,
+  numbers: [],
+  lines: [
+    {
+      letter: 'A',
+      points: [
+        { along: 0, down: 0 },
+        { along: 1, down: 0.94 },
+      ],
+    },
+    {
+      letter: 'B',
+      points: [
+        { along: 0, down: 0 },
+        { along: 0.1, down: 0.4 },
+        { along: 1, down: 0.4 },
+      ],
+    },
+    {
+      letter: 'C',
+      points: Array.from({ length: 25 }, (_, i) => ({ along: i / 24, down: 0.45 * (1 - Math.exp(-i / 10)) })),
+    },
+  ],
+  words: {
+    from: 'today',
+    to: 'two years',
+    warning: 'Down is less than today. Only one of these lines is real.',
   },
 };
 
