@@ -133,6 +133,18 @@ function valuesOf(figure: FigureSpec): readonly string[] {
       return figure.rows.flatMap((row) => (row.ends ? [row.ends.low, row.ends.high] : []));
     case 'share-rows':
       return figure.rows.map((row) => row.text);
+    case 'dish':
+      return figure.kinds.flatMap(({ text, parts, look }) =>
+        parts > 0 && look !== 'waiting' && text !== '' ? [text] : [],
+      );
+    case 'dish-turn':
+      return figure.lanes.map(({ text }) => text);
+    case 'cost-rungs':
+      return figure.rungs.flatMap((rung) => (rung.value === null ? [] : [rung.text]));
+    case 'tally-grid':
+      return figure.rows.flatMap((row) =>
+        row.lines.flatMap(({ text, percent }) => [text, percent].filter(Boolean)),
+      );
     case 'change-band':
       return figure.posts.map(({ words }) => words);
     // Lines without a number.
@@ -140,12 +152,6 @@ function valuesOf(figure: FigureSpec): readonly string[] {
       return [];
     case 'week-bricks':
       return [...figure.days, figure.sum].flatMap(({ text }) => (text === '' ? [] : [text]));
-    case 'cost-rungs':
-      return figure.rungs.flatMap((rung) => (rung.value === null ? [] : [rung.text]));
-    case 'tally-grid':
-      return figure.rows.flatMap((row) =>
-        row.lines.flatMap(({ text, percent }) => [text, percent].filter(Boolean)),
-      );
   }
 }
 
@@ -194,21 +200,19 @@ function wordsIn(figure: FigureSpec): readonly string[] {
         figure.words.brick,
         ...figure.rows.flatMap((row) => [row.name, row.text, row.range?.words ?? '']),
       ];
-    case 'change-band':
+    case 'dish':
       return [
         ...common,
-        ...[...figure.posts, ...figure.ticks, ...figure.marks].map(({ words }) => words),
-        figure.stop?.why ?? '',
-        figure.between?.words ?? '',
+        figure.beside,
+        ...figure.kinds.flatMap(({ name, notes, text, goalText }) => [name, ...notes, text, goalText]),
+        ...figure.foods.flatMap(({ name, note }) => [name, note]),
       ];
-    case 'line-choice':
-      return [...common, ...Object.values(figure.words)];
-    case 'week-bricks':
+    case 'dish-turn':
       return [
         ...common,
-        ...Object.values(figure.words),
-        ...figure.goals.map((goal) => goal.words),
-        ...[...figure.days, figure.sum].map(({ text }) => text),
+        figure.lost,
+        ...figure.swaps.flatMap(({ old, fresh }) => [old.name, old.note, fresh.name, fresh.note]),
+        ...figure.lanes.flatMap(({ name, text }) => [name, text]),
       ];
     case 'cost-rungs':
       return [
@@ -224,6 +228,22 @@ function wordsIn(figure: FigureSpec): readonly string[] {
           row.name,
           ...row.lines.flatMap(({ word, text, percent }) => [word, text, percent]),
         ]),
+      ];
+    case 'change-band':
+      return [
+        ...common,
+        ...[...figure.posts, ...figure.ticks, ...figure.marks].map(({ words }) => words),
+        figure.stop?.why ?? '',
+        figure.between?.words ?? '',
+      ];
+    case 'line-choice':
+      return [...common, ...Object.values(figure.words)];
+    case 'week-bricks':
+      return [
+        ...common,
+        ...Object.values(figure.words),
+        ...figure.goals.map((goal) => goal.words),
+        ...[...figure.days, figure.sum].map(({ text }) => text),
       ];
   }
 }

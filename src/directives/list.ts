@@ -11,7 +11,9 @@ import { level } from './level/index.js';
 import { number } from './n/index.js';
 import { only } from './only/index.js';
 import { paceChart } from './pace-chart/index.js';
+import { plateMap } from './plate-map/index.js';
 import { portionGuide } from './portion-guide/index.js';
+import { plateTurn } from './plate-turn/index.js';
 import { quiz } from './quiz/index.js';
 import { rinseDrop } from './rinse-drop/index.js';
 import { safeFood } from './safe-food/index.js';
@@ -34,12 +36,14 @@ export const DIRECTIVES: readonly Directive[] = [
   formCompare,
   goalCard,
   handsUp,
+  paceChart,
+  plateMap,
+  plateTurn,
+  portionGuide,
   quiz,
   rinseDrop,
   safeFood,
   show,
-  paceChart,
-  portionGuide,
   teachBack,
   weekOfMoves,
   write,

@@ -53,6 +53,23 @@ export const directiveCodes = {
     about:
       'Food records differ from one batch to the next. Below 10 percent (house rule) the answer could be either; ask about other foods or another measure.',
   },
+  'directives/dish-kind': {
+    severity: 'stop',
+    rule: 'A food of two kinds says on its row which of them it counts as.',
+    about:
+      'Beans, peas and lentils may count as protein or as grain and starch, never as both, or the parts of the dish would not add up to twelve.',
+  },
+  'directives/need': {
+    severity: 'stop',
+    rule: 'A need is one that foods can be tested against, and every food of the dish passes it or is replaced.',
+    about:
+      'A dish that is called vegan or gluten-free and still holds one food that is not is worse than no dish. What is not known is no pass.',
+  },
+  'directives/swap': {
+    severity: 'stop',
+    rule: 'A swap names a food of the dish, an arrow and the food that takes its place.',
+    about: 'Write the old food as the dish has it: 3 oz salmon, baked -> 3/4 cup lentils, cooked.',
+  },
   'directives/same-row': {
     severity: 'stop',
     rule: 'Each row of a figure is a form of its own.',
@@ -64,6 +81,18 @@ export const directiveCodes = {
     rule: 'A question asks for what its rule computes.',
     about:
       'A question that asks for the most while its answer is the least makes a key that contradicts the page. If the words are right as they stand, give the reason.',
+  },
+  'directives/move': {
+    severity: 'stop',
+    rule: 'A move has minutes and a kind.',
+    about:
+      'Only moderate and vigorous minutes are added up, and only strength and balance work count as days, so each move says which it is. Moderate: you can talk, but not sing. Vigorous: only a few words at a time.',
+  },
+  'directives/low-day': {
+    severity: 'ask',
+    rule: 'A day of a man below 1,500 kcal is shown only with a reason.',
+    about:
+      'So little food leaves gaps for most men. Add foods, or let the page say that the day shows what is missing and is no plan; below 1,200 kcal a day cannot go out as a plan at all.',
   },
   'pace-chart/example': {
     severity: 'stop',
@@ -129,18 +158,6 @@ export const directiveCodes = {
     rule: 'A card on safe food names topics for which the register has times and temperatures.',
     about:
       'Times and temperatures come from one table and are never typed. Take a topic that the message offers.',
-  },
-  'directives/move': {
-    severity: 'stop',
-    rule: 'A move has minutes and a kind.',
-    about:
-      'Only moderate and vigorous minutes are added up, and only strength and balance work count as days, so each move says which it is. Moderate: you can talk, but not sing. Vigorous: only a few words at a time.',
-  },
-  'directives/low-day': {
-    severity: 'ask',
-    rule: 'A day of a man below 1,500 kcal is shown only with a reason.',
-    about:
-      'So little food leaves gaps for most men. Add foods, or let the page say that the day shows what is missing and is no plan; below 1,200 kcal a day cannot go out as a plan at all.',
   },
   N03: {
     severity: 'stop',

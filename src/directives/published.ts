@@ -1,9 +1,7 @@
-import type { Food, NutrientName, Portion } from '../nutrition/index.js';
+import type { DishFood, DishForm, Food, NutrientName, Portion } from '../nutrition/index.js';
 
-/** One food of a published dish, as its row wrote it. */
-export interface PublishedFood {
-  readonly food: Food;
-  readonly portion: Portion;
+/** One food of a published dish, as its row wrote it. What stands beside the dish fills nothing. */
+export interface PublishedFood extends DishFood {
   /** The food's words in the row, which name it in ids and on pages. */
   readonly words: string;
 }
@@ -11,7 +9,14 @@ export interface PublishedFood {
 /** What a directive gives the others of its lesson to work with. A kind, never a name: nobody asks who made it. */
 export type Published =
   /** All that is eaten from one dish, and for how many people it is. */
-  | { readonly kind: 'dish'; readonly foods: readonly PublishedFood[]; readonly serves: number }
+  | {
+      readonly kind: 'dish';
+      readonly form: DishForm;
+      readonly foods: readonly PublishedFood[];
+      /** What stands beside it in words that are no food of the tables. */
+      readonly beside: readonly string[];
+      readonly serves: number;
+    }
   /** A food made in the lesson, with one serving of it. */
   | { readonly kind: 'food'; readonly food: Food; readonly portion: Portion }
   /** How much less of a nutrient there is after something was done to a food. Both ends in the nutrient's unit. */

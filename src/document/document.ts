@@ -92,6 +92,8 @@ export type Stage =
       readonly block: Block & { readonly kind: 'figure' };
       /** The question that the figure is about; it is the slide's title, or stands below it. */
       readonly prompt?: readonly Inline[];
+      /** The slide's title at this step, where the figure fills step by step. */
+      readonly title?: readonly Inline[];
     }
   | { readonly kind: 'ask'; readonly question: Block & { readonly kind: 'question' } }
   | { readonly kind: 'answer'; readonly question: Block & { readonly kind: 'question' } }

@@ -1,9 +1,11 @@
 import { drawBrickRows } from './brick-rows/draw.js';
 import { drawChangeBand } from './change-band/draw.js';
 import { drawCostRungs } from './cost-rungs/draw.js';
+import { drawDish } from './dish/draw.js';
+import { drawDishTurn } from './dish-turn/draw.js';
 import { drawDotLanes } from './dot-lanes/draw.js';
-import { drawLineChoice } from './line-choice/draw.js';
 import { drawMeasureRow } from './measure-row/draw.js';
+import { drawLineChoice } from './line-choice/draw.js';
 import type { Drawn, DrawOptions } from './options.js';
 import { drawShareRows } from './share-rows/draw.js';
 import type { FigureSpec } from './spec.js';
@@ -29,11 +31,15 @@ export function draw(spec: FigureSpec, options: DrawOptions): Drawn {
       return drawMeasureRow(spec, options);
     case 'share-rows':
       return drawShareRows(spec, options);
-    case 'week-bricks':
-      return drawWeekBricks(spec, options);
-    case 'cost-rungs':
-      return drawCostRungs(spec, options);
     case 'tally-grid':
       return drawTallyGrid(spec, options);
+    case 'week-bricks':
+      return drawWeekBricks(spec, options);
+    case 'dish':
+      return drawDish(spec, options);
+    case 'dish-turn':
+      return drawDishTurn(spec, options);
+    case 'cost-rungs':
+      return drawCostRungs(spec, options);
   }
 }

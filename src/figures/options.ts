@@ -8,6 +8,8 @@ export interface DrawOptions {
   readonly medium: Medium;
   readonly ink: Ink;
   readonly level: FigureLevel;
+  /** The pictures of foods; without them a counter is empty but for its letter. */
+  readonly picture?: (name: string, ink: Ink) => Drawing | undefined;
   /** BCP 47 tag of the words. */
   readonly language: string;
   readonly direction: 'ltr' | 'rtl';

@@ -90,57 +90,6 @@ export interface BrickRows extends FigureBase {
   readonly words: { readonly sure: string; readonly unsure: string; readonly gone: string };
 }
 
-/** One rung of a ladder of costs. */
-export interface CostRung {
-  readonly letter: string;
-  readonly sign: SignName;
-  readonly words: string;
-  /** In the coin of the figure; `null` where no price may be printed. */
-  readonly value: number | null;
-  /** As printed: `28¢`, `1 brick`, or what to do where there is no price. Empty on a blank. */
-  readonly text: string;
-  /** Id of the number, where there is one. */
-  readonly number?: string;
-}
-
-/** What one cup of each food costs: rungs built of bricks, in the order in which they are read. */
-export interface CostRungs extends FigureBase {
-  readonly kind: 'cost-rungs';
-  /** What one brick is worth, in the coin of the figure. */
-  readonly worth: number;
-  /** Rungs are rounded to whole bricks, for readers who count. */
-  readonly whole: boolean;
-  readonly rungs: readonly CostRung[];
-  /** Round amounts along the foot, from zero, with their words. */
-  readonly posts: readonly { readonly at: number; readonly words: string; readonly number: string }[];
-}
-
-/** How many people gave one answer, in one round of asking. */
-export interface TallyLine {
-  /** When it was asked, where it was asked twice. */
-  readonly word: string;
-  /** `null` until somebody has counted. */
-  readonly people: number | null;
-  /** As printed; empty until somebody has counted. */
-  readonly text: string;
-  /** As printed; empty when fewer than twenty people answered. */
-  readonly percent: string;
-}
-
-/** Answers of a show of hands, each with boxes to fill: two lines of fifteen, or one line for each round. */
-export interface TallyGrid extends FigureBase {
-  readonly kind: 'tally-grid';
-  readonly rows: readonly {
-    readonly letter: string;
-    readonly name: string;
-    readonly lines: readonly TallyLine[];
-  }[];
-  /** People that one box stands for. */
-  readonly worth: number;
-  /** Says so, where it is more than one; empty otherwise. */
-  readonly words: { readonly box: string };
-}
-
 /** One part of a whole, in percent. */
 export interface ShareRow {
   readonly name: string;
@@ -236,6 +185,145 @@ export interface MeasureRow extends FigureBase {
   };
 }
 
+/** One rung of a ladder of costs. */
+export interface CostRung {
+  readonly letter: string;
+  readonly sign: SignName;
+  readonly words: string;
+  /** In the coin of the figure; `null` where no price may be printed. */
+  readonly value: number | null;
+  /** As printed: `28¢`, `1 brick`, or what to do where there is no price. Empty on a blank. */
+  readonly text: string;
+  /** Id of the number, where there is one. */
+  readonly number?: string;
+}
+
+/** What one cup of each food costs: rungs built of bricks, in the order in which they are read. */
+export interface CostRungs extends FigureBase {
+  readonly kind: 'cost-rungs';
+  /** What one brick is worth, in the coin of the figure. */
+  readonly worth: number;
+  /** Rungs are rounded to whole bricks, for readers who count. */
+  readonly whole: boolean;
+  readonly rungs: readonly CostRung[];
+  /** Round amounts along the foot, from zero, with their words. */
+  readonly posts: readonly { readonly at: number; readonly words: string; readonly number: string }[];
+}
+
+/** How many people gave one answer, in one round of asking. */
+export interface TallyLine {
+  /** When it was asked, where it was asked twice. */
+  readonly word: string;
+  /** `null` until somebody has counted. */
+  readonly people: number | null;
+  /** As printed; empty until somebody has counted. */
+  readonly text: string;
+  /** As printed; empty when fewer than twenty people answered. */
+  readonly percent: string;
+}
+
+/** Answers of a show of hands, each with boxes to fill: two lines of fifteen, or one line for each round. */
+export interface TallyGrid extends FigureBase {
+  readonly kind: 'tally-grid';
+  readonly rows: readonly {
+    readonly letter: string;
+    readonly name: string;
+    readonly lines: readonly TallyLine[];
+  }[];
+  /** People that one box stands for. */
+  readonly worth: number;
+  /** Says so, where it is more than one; empty otherwise. */
+  readonly words: { readonly box: string };
+}
+
+/** Drawn around counters and in bars, so that kinds are told apart without color. */
+export type DishTexture = 'waves' | 'bars' | 'dots';
+export type DishShape = 'bowl' | 'plate' | 'tray' | 'lunch-box' | 'shared-pot';
+
+/** A kind of food in a dish. */
+export interface DishKindLook {
+  /** One letter, on the counters. */
+  readonly letter: string;
+  readonly texture: DishTexture;
+  /** Its word in the bar. */
+  readonly word: string;
+  /** What is said of it beside the dish, such as `3 of 12: protein`, and its foods, the longest wording first. */
+  readonly name: string;
+  readonly notes: readonly string[];
+  /** Counters, as printed in the bar, and the id of the number; 0 and nothing on a blank. */
+  readonly parts: number;
+  readonly text: string;
+  readonly number?: string;
+  /** Counters of the goal, which is no answer. */
+  readonly goal: number;
+  readonly goalText: string;
+  readonly goalNumber?: string;
+  /** On a slide that fills step by step: not yet there, just come, or there. */
+  readonly look: 'waiting' | 'new' | 'there';
+}
+
+/** A food in some of the twelve counters. */
+export interface DishCounters {
+  /** Place of its kind among the kinds. */
+  readonly kind: number;
+  readonly picture: string;
+  readonly name: string;
+  readonly note: string;
+  readonly number?: string;
+  readonly parts: number;
+  /** Ringed. */
+  readonly changed?: boolean;
+}
+
+/** A dish from above: twelve counters, filled from the lowest row upward in the order of the foods. */
+export interface Dish extends FigureBase {
+  readonly kind: 'dish';
+  readonly shape: DishShape;
+  /** Whether words stand beside each food or beside each kind. */
+  readonly by: 'food' | 'kind';
+  readonly kinds: readonly DishKindLook[];
+  /** In the order of the kinds; none on a blank, whose counters are empty. */
+  readonly foods: readonly DishCounters[];
+  /** Words of the two rows of the bar; without a goal there is none. */
+  readonly bar?: { readonly own: string; readonly goal: string };
+  /** What stands beside the dish; a slide prints it. */
+  readonly beside: string;
+}
+
+/** One side of a swap. */
+export interface TurnSide {
+  readonly picture: string;
+  readonly name: string;
+  readonly note: string;
+}
+
+/** What moved, from the dish before to the dish after. */
+export interface TurnLane {
+  readonly name: string;
+  readonly before: number;
+  readonly after: number;
+  /** Both values as printed, and whether the nutrient is lost. */
+  readonly text: string;
+  readonly numbers: readonly string[];
+}
+
+/** One dish before and after, side by side; the counters that changed are ringed. */
+export interface DishTurn extends FigureBase {
+  readonly kind: 'dish-turn';
+  readonly shape: DishShape;
+  readonly kinds: readonly Pick<DishKindLook, 'letter' | 'texture'>[];
+  readonly before: { readonly title: string; readonly foods: readonly DishCounters[] };
+  /** None on a blank. */
+  readonly after?: { readonly title: string; readonly foods: readonly DishCounters[] };
+  /** Only the swaps are drawn where there are no dishes to draw, for beginning readers. */
+  readonly dishes: boolean;
+  readonly swaps: readonly { readonly old: TurnSide; readonly fresh: TurnSide }[];
+  readonly lanes: readonly TurnLane[];
+  /** What is lost, which pages say beside the figure. */
+  readonly lost: string;
+  readonly words: { readonly before: string; readonly after: string; readonly changed: string };
+}
+
 /** How much less there is at a month, from the least to the most, in the marks' unit. */
 export interface BandPoint {
   readonly month: number;
@@ -280,13 +368,4 @@ export interface LineChoice extends FigureBase {
 }
 
 /** What can be drawn. A new kind fails to compile wherever it is not yet handled. */
-export type FigureSpec =
-  | DotLanes
-  | BrickRows
-  | CostRungs
-  | TallyGrid
-  | ShareRows
-  | WeekBricks
-  | MeasureRow
-  | ChangeBand
-  | LineChoice;
+export type FigureSpec = DotLanes | BrickRows | ShareRows | WeekBricks | MeasureRow | CostRungs | TallyGrid | Dish | DishTurn | ChangeBand | LineChoice;

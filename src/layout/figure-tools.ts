@@ -12,6 +12,7 @@ export function figureTools(
     draw(spec, { width, ink, level, language, direction, slack, place }, report) {
       const { drawing, problems } = draw(spec, {
         fonts,
+        picture,
         medium: 'paper',
         ink,
         level: level === 'staff' ? 'fuller' : level,

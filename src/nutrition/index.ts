@@ -19,6 +19,7 @@ export * from './cup-cost.js';
 export * from './daily-value-groups.js';
 export * from './daily-values.js';
 export * from './days.js';
+export * from './dish.js';
 export * from './dish-parts.js';
 export * from './drained-weight.js';
 export * from './energy-equation.js';

@@ -37,6 +37,7 @@ export function figureFiles(
   return figuresIn(sheet.blocks).map((figure) => {
     const drawn = draw(figure, {
       fonts: drawers.fonts,
+      picture: drawers.pictures.picture,
       medium: 'paper',
       ink: 'color',
       level,
@@ -106,6 +107,7 @@ export function slideTools(desk: Desk, drawers: Drawers, report: Report, ink: In
     draw: (spec, width, height) => {
       const drawn = draw(spec, {
         fonts: drawers.fonts,
+        picture: drawers.pictures.picture,
         medium: 'screen',
         ink,
         level: 'plain',

@@ -166,8 +166,8 @@ describe('mistakes in the register', () => {
     [
       'a trigger that waits for nothing',
       'directives.yaml',
-      "waits: a meal's carbohydrate",
-      'when: food(canned)\n        waitz: x',
+      'waits: times of day',
+      'waitz: times of day',
       /`waitz` is not known here/,
     ],
     [
@@ -180,7 +180,7 @@ describe('mistakes in the register', () => {
     [
       'a trigger with neither condition nor wait',
       'directives.yaml',
-      "        waits: a meal's carbohydrate\n",
+      ', waits: times of day',
       '',
       /neither `when` nor `waits`/,
     ],

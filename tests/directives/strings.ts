@@ -142,6 +142,15 @@ function figureLines(figure: FigureSpec): string[] {
     ...(figure.kind === 'share-rows'
       ? figure.rows.map((row) => `  row ${row.name}: ${row.text}${row.range ? ` [${row.range.words}]` : ''}`)
       : []),
+    ...(figure.kind === 'dish'
+      ? [
+          `  ${figure.shape}: ${figure.kinds.map(({ letter, name, text }) => `${letter} ${text} ${name}`).join(' | ')}`,
+          `  ${figure.foods.map(({ name, parts }) => `${name} ${parts}`).join(', ')}`,
+        ]
+      : []),
+    ...(figure.kind === 'dish-turn'
+      ? [`  ${figure.shape}: ${figure.swaps.length} swaps, ${figure.lanes.length} lanes`]
+      : []),
     ...(figure.kind === 'change-band'
       ? [
           ...figure.marks.map(({ words }) => `  mark ${words}`),

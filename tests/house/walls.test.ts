@@ -148,7 +148,7 @@ function computeFault(i: Import): string | undefined {
   if (/^src\/directives\/[^/]+\/compute(?:-[a-z-]+)?\.ts$/.test(i.from)) {
     const fine =
       /^src\/(nutrition|diagnostics)\//.test(i.to) ||
-      ['src/directives/contract.ts', 'src/directives/problems.ts'].includes(i.to) ||
+      ['contract', 'problems', 'published'].some((name) => i.to === `src/directives/${name}.ts`) ||
       i.to.endsWith('/schema.ts') ||
       /\/compute-[a-z-]+\.ts$/.test(i.to) ||
       (i.typeOnly && i.to.startsWith('src/document/'));
