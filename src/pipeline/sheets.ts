@@ -23,7 +23,7 @@ import {
   mapInlines,
   type Sheet,
 } from '../document/index.js';
-import { direction, POLICIES } from '../languages/index.js';
+import { direction, formatList, POLICIES } from '../languages/index.js';
 import { type DirectivePart, type HolderPart, type Part, select } from '../lesson/index.js';
 import { reviewBlocks } from '../outputs/review/blocks.js';
 import type { Level } from '../reading/index.js';
@@ -37,6 +37,7 @@ import { makeStamp } from './stamp.js';
 import type { Local, Tables } from './tables.js';
 import { pageTerms, reviewTerms } from './terms.js';
 import { createViewer, type ReadPicture, type Viewer } from './viewer.js';
+import { weightPlaces } from './weight.js';
 
 /** Everything that the sheets of one lesson in one language are made from. */
 export interface Desk {
@@ -270,6 +271,7 @@ export function makeReview(desk: Desk, draft: boolean, report: Report): Sheet {
     numbers: desk.computed.numbers.all,
     cautions,
     problems: report.problems,
+    ...(weightPlaces(desk.computed).length > 0 ? { weightFree: weightFreeWords(desk) } : {}),
     words: reviewTerms(desk.language),
     sourceOf: (id) => {
       const source = desk.tables.sources.find(id);
@@ -278,6 +280,13 @@ export function makeReview(desk: Desk, draft: boolean, report: Report): Sheet {
   });
   const none: CautionBlock = { lines: [], whoToAsk: '' };
   return finish(desk, { kind: 'review', level: 'staff', message: [], cautions: none, blocks, draft });
+}
+
+/** Which lines stand on the handout and not on the sheet without weight. */
+function weightFreeWords({ pulled, language }: Desk): string {
+  const kept = withoutWeight(pulled);
+  const gone = pulled.filter((one) => !kept.includes(one)).map(({ caution }) => caution.id);
+  return pageTerms(language)('weight-free', { lines: formatList(gone, language) });
 }
 
 interface Body {

@@ -25,6 +25,7 @@ type Key =
   | 'interpreter'
   | 'for-leaders'
   | 'for-editors'
+  | 'weight-free'
   | 'say'
   | 'do'
   | 'slide-sources'
@@ -77,6 +78,8 @@ const TERMS: TermTable<Key> = {
     interpreter: '{words}: {phone}',
     'for-leaders': 'For the leader. Do not hand out.',
     'for-editors': 'For editors and reviewers. Do not hand out.',
+    'weight-free':
+      'Beside each handout stands the same sheet without weight (handout-…-weightfree-…). It leaves out {lines}, which speak of the page with weight.',
     say: 'Say',
     do: 'Do',
     'slide-sources': 'Where the numbers come from',

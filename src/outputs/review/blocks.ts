@@ -41,6 +41,8 @@ export interface ForReview {
   readonly numbers: readonly ShownNumber[];
   readonly cautions: readonly CautionForReview[];
   readonly problems: readonly Problem[];
+  /** What is to be said of the sheets without weight; nothing when there are none. */
+  readonly weightFree?: string;
   readonly words: ReviewWords;
   /** A source's words by its id; the id itself stands in for one that is not listed. */
   readonly sourceOf: (id: string) => string;
@@ -50,7 +52,14 @@ export interface ForReview {
  * Blocks of the review sheet: every caution with what pulled it and what awaits confirmation, every
  * problem, every number with its food row, formula, inputs, source and date.
  */
-export function reviewBlocks({ numbers, cautions, problems, words, sourceOf }: ForReview): Block[] {
+export function reviewBlocks({
+  numbers,
+  cautions,
+  problems,
+  weightFree,
+  words,
+  sourceOf,
+}: ForReview): Block[] {
   return [
     heading(words.cautions),
     ...listed(
@@ -58,6 +67,7 @@ export function reviewBlocks({ numbers, cautions, problems, words, sourceOf }: F
       [words.caution, words.words, words.pulledBy, words.toConfirm],
       cautions.map((caution) => cautionRow(caution, words)),
     ),
+    ...(weightFree === undefined ? [] : [{ kind: 'paragraph' as const, inlines: [{ text: weightFree }] }]),
     heading(words.problems),
     ...listed(words.none, [words.problem, words.toDo, words.place], problems.map(problemRow)),
     heading(words.numbers),
