@@ -142,7 +142,7 @@ function stageOf({ master, format, titleHeight, columns = 3 }: FrameRequest): re
           'caution',
           { ...row, flex: 1, marginTop: titleHeight > 0 ? 20 : 0, marginBottom: 24 },
           node('bar', { width: 44 }),
-          node('heads', { width: 250, marginLeft: 32, marginTop: 30 }),
+          node('heads', { width: 254, marginLeft: 28, marginTop: 30, marginRight: 16 }),
           node('lines', { flex: 1, marginTop: 30, marginRight: 37, marginBottom: 26 }),
         ),
       ];
