@@ -2,6 +2,7 @@ import { nearest, type Problem } from '../diagnostics/index.js';
 import { frontMatterJsonSchema } from '../lesson/index.js';
 import { buildLesson, openWorkshop } from '../pipeline/build.js';
 import { allCodes } from '../pipeline/codes.js';
+import { PACK_FILES, packJsonSchema } from '../records/local/index.js';
 import { dayOf, type Option, optionLines, readCall, UsageError } from './arguments.js';
 import { openWorkspace } from './open.js';
 import { hasStop, printJson, printProblems } from './print.js';
@@ -10,7 +11,7 @@ import { type Pull, pullLines, pullOf } from './pulls.js';
 const OPTIONS: Readonly<Record<string, Option>> = {
   schema: {
     type: 'boolean',
-    help: 'print the JSON Schema of a front matter, for editors (it also lies in assets/front-matter.schema.json)',
+    help: `print the JSON Schema of a front matter, for editors; or of a file of a pack: --schema ${PACK_FILES.join(', ')}`,
   },
   cautions: { type: 'boolean', help: 'list every caution with the topic, row or sentence that pulled it' },
   explain: { type: 'string', value: 'CODE', help: 'say more about one code; "all" lists every code' },
@@ -36,7 +37,7 @@ export async function run(args: readonly string[]): Promise<number> {
     return 0;
   }
   if (call.flag('schema')) {
-    printJson(frontMatterJsonSchema());
+    printJson(schemaOf(call.words));
     return 0;
   }
   const code = call.text('explain');
@@ -55,6 +56,17 @@ export async function run(args: readonly string[]): Promise<number> {
   }
   if (call.flag('json')) printJson(all);
   return all.some(({ problems }) => hasStop(problems)) ? 1 : 0;
+}
+
+/** The front matter, or the file of a site's pack that is named. */
+function schemaOf([name, more]: readonly string[]): unknown {
+  if (name === undefined) return frontMatterJsonSchema();
+  const file = PACK_FILES.find((one) => one === name.replace(/\.yaml$/, ''));
+  if (file && more === undefined) return packJsonSchema(file);
+  const near = nearest(name, PACK_FILES)[0];
+  throw new UsageError(
+    `--schema takes no word, or one of ${PACK_FILES.join(', ')}.${near && !file ? ` Did you mean ${near}?` : ''}`,
+  );
 }
 
 function explain(code: string, json: boolean): number {

@@ -6,6 +6,7 @@ export type { ReleaseRow, ReleaseWeight } from './release.js';
 export type { FoodHit } from './search.js';
 export {
   isSource,
+  isTaken,
   loadSources,
   type NearSources,
   type Seen,

@@ -49,6 +49,7 @@ export const SOURCES_FILE = 'sources.yaml';
 const KINDS = [
   'food table',
   'label',
+  'notice',
   'study',
   'guideline',
   'regulation',
@@ -127,6 +128,11 @@ export function withSources(sources: Sources, more: readonly Source[]): Sources 
   const byId = new Map(sources.all.map((source) => [source.id, source]));
   for (const source of more) if (!byId.has(source.id)) byId.set(source.id, source);
   return sourcesOf(byId);
+}
+
+/** Whether an id cannot be given to another source. */
+export function isTaken(sources: Sources, id: string): boolean {
+  return TAKEN.includes(id) || isSource(sources.find(id));
 }
 
 function listOf(yaml: YamlText | undefined, report: Report): readonly unknown[] {

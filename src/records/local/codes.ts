@@ -20,6 +20,24 @@ export const localCodes = {
     about:
       'Makers change what is in a package without changing its name. Read the label in the shop again, mend what changed, then write the new day into `dated`.',
   },
+  'local/notice-old': {
+    severity: 'ask',
+    rule: 'A notice prints only until its last day and within its shelf life.',
+    about:
+      'A market that has closed or a test that is no longer free sends people on a walk for nothing. The notice does not print any more; take it out or bring its days up to date.',
+  },
+  'local/notice-number': {
+    severity: 'stop',
+    rule: 'A notice names a phone line by its name in braces; no number is typed into it.',
+    about:
+      'A number typed into a sentence has no shelf life and is overlooked when the line changes. Write it once into lines.yaml: pages print it from there, and words without it once it is old.',
+  },
+  'local/notice-room': {
+    severity: 'stop',
+    rule: 'No more than two notices stand on a handout, a worksheet or the slides on one day.',
+    about:
+      'Notices take room from the lesson on every side of the paper. Give them days that do not overlap, or leave some to the leader’s page.',
+  },
   'local/price': {
     severity: 'stop',
     rule: 'A price names a food, a package that can be weighed, a sum, a shop of the site, its day and how it was got.',

@@ -50,7 +50,7 @@ const entry = z.strictObject({
   dated: day,
   keep_months: months,
 });
-const shape = z.strictObject({ site: words, foods: z.array(entry) });
+export const foodsShape = z.strictObject({ site: words, foods: z.array(entry) });
 type Entry = z.infer<typeof entry>;
 
 /**
@@ -63,7 +63,7 @@ export function readLocalFoods(text: string, file: string, on: string, report: R
   const fault = (message: string, more: { place: Place; hint?: string }) =>
     localProblem('local/shape', message, more);
   const yaml = readYaml(text, file, fault, report);
-  const data = yaml && shaped(shape, yaml, fault, report);
+  const data = yaml && shaped(foodsShape, yaml, fault, report);
   if (!yaml || !data) return [];
   return data.foods.flatMap((one, i) => {
     const before = report.problems.length;

@@ -29,7 +29,7 @@ export interface LocalLines {
 export const day = z.string().refine(isDay, 'should be a day such as 2027-03-01');
 export const months = z.number().int().min(1).max(120);
 const words = z.string().trim().min(1, 'holds no words');
-const shape = z.strictObject({
+export const linesShape = z.strictObject({
   site: words,
   invented: z.boolean(),
   lines: z.record(
@@ -57,7 +57,7 @@ export function readLines(text: string, file: string, on: string, report: Report
   const fault = (message: string, more: { place: Place; hint?: string }) =>
     localProblem('local/shape', message, more);
   const yaml = readYaml(text, file, fault, report);
-  const data = yaml && shaped(shape, yaml, fault, report);
+  const data = yaml && shaped(linesShape, yaml, fault, report);
   if (!data) return NO_LINES;
   const all = Object.entries(data.lines).map(([key, line]): LocalLine => {
     const place = yaml.place(['lines', key]);
@@ -93,18 +93,22 @@ export function reportAge(
   place: Place,
   report: Report,
 ): void {
-  if (dated > on)
-    report.add(
-      localProblem('local/date-ahead', `${what} is dated ${dated}, after the day of the build, ${on}.`, {
-        place,
-        hint: 'Write the day on which it was written or last called.',
-      }),
-    );
+  reportAhead(what, dated, on, place, report);
   if (on > until)
     report.add(
       localProblem('local/line-old', `${what} was good until ${until}; the build is of ${on}.`, {
         place,
         hint: 'Check it, then write the new day into `dated`.',
+      }),
+    );
+}
+
+export function reportAhead(what: string, dated: string, on: string, place: Place, report: Report): void {
+  if (dated > on)
+    report.add(
+      localProblem('local/date-ahead', `${what} is dated ${dated}, after the day of the build, ${on}.`, {
+        place,
+        hint: 'Write the day on which it was written or last called.',
       }),
     );
 }

@@ -34,7 +34,7 @@ export interface Site {
 
 const words = z.string().trim().min(1, 'holds no words');
 const tag = z.enum(LANGUAGES);
-const shape = z.strictObject({
+export const siteShape = z.strictObject({
   site: words,
   invented: z.boolean(),
   name: words,
@@ -71,7 +71,7 @@ export function readSite(
   const fault = (message: string, more: { place: Place; hint?: string }) =>
     localProblem('local/shape', message, more);
   const yaml = readYaml(text, file, fault, report);
-  const data = yaml && shaped(shape, yaml, fault, report);
+  const data = yaml && shaped(siteShape, yaml, fault, report);
   if (!data) return undefined;
   const wrong = (path: readonly PropertyKey[], message: string, hint: string) =>
     report.add(fault(message, { place: yaml.place(path), hint }));
