@@ -1,3 +1,4 @@
+import type { Color } from './drawing.js';
 import type { Pen } from './pen.js';
 
 export interface Arrow {
@@ -8,12 +9,13 @@ export interface Arrow {
   /** Length of the head. */
   readonly head: number;
   readonly width: number;
+  /** Default the accent: look here. */
+  readonly color?: Color;
 }
 
-/** A level arrow with a solid head, in the accent: look here. */
-export function drawArrow(pen: Pen, { from, to, y, head, width }: Arrow): void {
+/** A level arrow with a solid head. */
+export function drawArrow(pen: Pen, { from, to, y, head, width, color = pen.palette.accent }: Arrow): void {
   const d = to > from ? 1 : -1;
-  const color = pen.palette.accent;
   pen.line(from, y, to - d * head * 0.8, y, { edge: color, width });
   pen.poly(
     [

@@ -43,6 +43,7 @@ export function drawTurnLanes(
         y: middle,
         head: mm(2),
         width: paperLines.firm,
+        color: palette.ink,
       });
     pen.circle(a, middle, DOT, { fill: palette.paper, edge: palette.ink, width: paperLines.line });
     // Two equal values would hide one another; then the open dot stays seen around the solid one.

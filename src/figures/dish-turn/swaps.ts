@@ -108,5 +108,5 @@ export function drawSwapRows(
 }
 
 function arrow({ pen }: Sheet, from: number, to: number, y: number): void {
-  drawArrow(pen, { from, to, y, head: mm(2.2), width: paperLines.firm });
+  drawArrow(pen, { from, to, y, head: mm(2.2), width: paperLines.firm, color: pen.palette.ink });
 }

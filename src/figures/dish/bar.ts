@@ -63,9 +63,29 @@ export function drawBar(sheet: Sheet, spec: Dish, y: number, reject: (words: str
       });
   else for (const run of own) drawRun(sheet, run, cell, first, height);
   name(spec.bar.goal, second);
-  for (const run of goal) drawRun(sheet, run, cell, second, height);
-  return second + height + mm(0.3);
+  const bare = goal.filter((run) => !drawRun(sheet, run, cell, second, height));
+  return drawLetters(sheet, bare, second + height, reject) + mm(0.3);
 }
+
+/** What a letter means, for kinds whose word found no room in the bar. */
+function drawLetters(
+  { pen, type, axis }: Sheet,
+  runs: readonly Run[],
+  y: number,
+  reject: (words: string) => void,
+): number {
+  let [x, baseline] = [axis, y + type.note.size * 1.3];
+  for (const { kind } of runs) {
+    const line = pen.set(`${kind.letter}  ${kind.word}`, type.note);
+    if (line.width > pen.width - axis) reject(kind.word);
+    if (x > axis && x + line.width > pen.width) [x, baseline] = [axis, baseline + type.note.size * 1.3];
+    pen.put(line, x, baseline);
+    x += line.width + mm(6);
+  }
+  return runs.length > 0 ? baseline + type.note.size * 0.25 : y;
+}
+
+/** One kind in the bar. False when its word found no room. */
 
 function drawRun(
   sheet: Sheet,
@@ -73,7 +93,7 @@ function drawRun(
   cell: number,
   y: number,
   height: number,
-) {
+): boolean {
   const { pen, type, axis } = sheet;
   const [x, width] = [axis + from * cell, cells * cell];
   const spans = (lead: string) => [
@@ -93,4 +113,5 @@ function drawRun(
   }
   pen.rect(x, y, width, height, { edge: pen.palette.ink, width: 1 });
   pen.put(line, x + label / 2, centered(y + height / 2, type.label.size), 'middle');
+  return line === whole;
 }

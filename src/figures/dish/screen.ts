@@ -1,4 +1,5 @@
 import type { Problem } from '../../diagnostics/index.js';
+import { letterDot } from '../disc.js';
 import type { Drawn, DrawOptions } from '../options.js';
 import { finish, outside } from '../sheet.js';
 import type { Dish, DishCounters } from '../spec.js';
@@ -90,6 +91,11 @@ export function drawDishOnScreen(spec: Dish, options: DrawOptions): Drawn {
         ],
         { edge: color, width: kind.look === 'new' ? 5 : 3 },
       );
+    // Where two kinds share one row there is no end to lead from; the letter tells which is which.
+    else {
+      const disc = { x: from - WORDS - 12, y: at - 12, radius: 21, letter: kind.letter, size: 32 };
+      letterDot(pen, { ...disc, fill: pen.palette.paper, edge: { edge: color, width: 3 } });
+    }
     drawWords(stage, spec, kind, from, at, color, problems);
   }
   if (spec.beside !== '' && spec.kinds.every(({ look }) => look !== 'waiting'))
