@@ -58,6 +58,7 @@ function textsOf(sheet: Sheet): readonly Text[] {
   return [
     { text: sheet.title },
     { text: inlines(sheet.message) },
+    ...(sheet.notices ?? []).map((notice) => ({ text: inlines(notice) })),
     ...opened(sheet.blocks).flatMap((block) => blockTexts(block)),
     ...sheet.sources.map((source) => ({ text: stringsIn(source).join(' ') })),
   ];

@@ -76,6 +76,8 @@ export interface Sheet {
   readonly cautions: CautionBlock;
   readonly blocks: readonly Block[];
   readonly sources: readonly SourceLine[];
+  /** Local notices, above the interpreter line at the foot; they are no cautions. */
+  readonly notices?: readonly (readonly Inline[])[];
   readonly interpreter?: MixedLine;
   readonly stamp: Stamp;
   /** Printed terms that the layout itself needs. */
@@ -90,10 +92,10 @@ export type Stage =
   | {
       readonly kind: 'show';
       readonly block: Block & { readonly kind: 'figure' };
-      /** The question that the figure is about; it is the slide's title, or stands below it. */
-      readonly prompt?: readonly Inline[];
       /** The slide's title at this step, where the figure fills step by step. */
       readonly title?: readonly Inline[];
+      /** The question that the figure is about; it is the slide's title, or stands below it. */
+      readonly prompt?: readonly Inline[];
     }
   | { readonly kind: 'ask'; readonly question: Block & { readonly kind: 'question' } }
   | { readonly kind: 'answer'; readonly question: Block & { readonly kind: 'question' } }

@@ -10,6 +10,7 @@ import {
 import { createReport, type Report } from '../diagnostics/index.js';
 import type { Deck, Inline } from '../document/index.js';
 import { measureSlides } from '../outputs/slides/index.js';
+import { noticesFor } from '../records/local/index.js';
 import { makeDeck } from './deck.js';
 import { type Desk, newestData, settingFor, viewerFor } from './sheets.js';
 import { createSourceNumbers } from './sources.js';
@@ -38,6 +39,7 @@ export async function deckFor(
   const stated = unconfirmed ? [{ text: unconfirmed }] : [];
   const dataDate = newestData(desk);
   const { site } = desk.local;
+  const notices = noticesFor(desk.local.notices, 'slides', desk.on).map(({ words }) => words);
   const stamp = makeStamp(computed.lesson, {
     kind: 'slides',
     level: 'plain',
@@ -47,6 +49,7 @@ export async function deckFor(
       computed.lesson.text,
       computed.numbers.all,
       boxesOf(pulled).map((p) => p.caution.wordings[language]),
+      ...(notices.length > 0 ? [notices] : []),
     ],
     draft,
     ...(dataDate ? { dataDate } : {}),
@@ -77,6 +80,7 @@ export async function deckFor(
     stamp,
     ...(stamp.draft ? { draft: stamp.draft } : {}),
     sources: createSourceNumbers(desk.tables.sources, language),
+    notices,
     where: site?.hall ? `${site.hall.name}, ${site.town}.` : '',
     audience: say('audience', { audience: computed.lesson.front.audience }),
   });

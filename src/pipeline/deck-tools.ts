@@ -31,6 +31,8 @@ export interface DeckTools {
     readonly number: (inlines: readonly Inline[]) => Inline[];
     readonly list: () => readonly SourceLine[];
   };
+  /** Local notices, on a slide of their own before the sources. */
+  readonly notices: readonly string[];
   /** Place and day of the talk, on the first slide. */
   readonly where: string;
   /** Whom the talk is for, on the first slide. */

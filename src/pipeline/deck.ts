@@ -1,4 +1,4 @@
-import type { CautionLine, Deck, Inline, Slide } from '../document/index.js';
+import type { Block, CautionLine, Deck, Inline, Slide } from '../document/index.js';
 import { direction } from '../languages/index.js';
 import { type HolderPart, select } from '../lesson/index.js';
 import { slideProblem } from '../outputs/slides/index.js';
@@ -31,7 +31,7 @@ export async function makeDeck(lesson: ComputedLesson, tools: DeckTools): Promis
   const cautions = tools.fits
     .cautions(tools.cautions.lines, tools.shelf.caution)
     .map((lines, index) => cautionSlide(lines, index, tools));
-  const ordered = [...slides.slice(0, before), ...cautions, ...slides.slice(before)];
+  const ordered = [...slides.slice(0, before), ...cautions, ...slides.slice(before), ...noticeSlide(tools)];
   const placed = numbered(ordered, cautions[0], tools);
   return {
     language,
@@ -100,6 +100,24 @@ function strongSources(shelf: readonly Inline[]): readonly Inline[] {
   const at = end ? end.index + end[0].length : 0;
   const pieces = [{ ...lead, text: lead.text.slice(0, at) }, strong({ ...lead, text: lead.text.slice(at) })];
   return [...before, ...pieces.filter(({ text }) => text !== ''), ...rest];
+}
+
+/** Notices are told when the talk is over; a slide holds them all, since there are few. */
+function noticeSlide({ notices, viewer }: DeckTools): UnplacedSlide[] {
+  if (notices.length === 0) return [];
+  const blocks = notices.map((text): Block => ({ kind: 'paragraph', inlines: [{ text }] }));
+  return [
+    {
+      title: [{ text: pageTerms(viewer.audience.language)('notices') }],
+      stage: { kind: 'words', blocks },
+      shelf: [],
+      stops: [],
+      minutes: 0,
+      say: [],
+      do: [],
+      step: false,
+    },
+  ];
 }
 
 async function sourceSlides(last: number, tools: DeckTools): Promise<Slide[]> {

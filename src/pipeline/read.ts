@@ -6,10 +6,11 @@ import { parseLesson } from '../lesson/index.js';
 import { isSource } from '../records/index.js';
 import { computeLesson, textsIn } from './compute.js';
 import { factsOf } from './facts.js';
+import { noticePassages } from './notices.js';
 import { pictureReader, picturesIn } from './pictures.js';
 import type { Settings } from './settings.js';
 import type { Desk } from './sheets.js';
-import { loadLocal, type Tables, withLocalFoods } from './tables.js';
+import { loadLocal, type Tables, withLocalFoods, withNotices } from './tables.js';
 import { fillProblem } from './to-fill.js';
 import type { Workspace } from './workspace.js';
 
@@ -80,7 +81,9 @@ export function readLesson(
     return undefined;
   }
   const site = lesson.front.site ?? settings.site;
-  const tables = withLocalFoods(shared, workspace, site, on, report);
+  const withFoods = withLocalFoods(shared, workspace, site, on, report);
+  const local = loadLocal(workspace, site, withFoods, on, report);
+  const tables = withNotices(withFoods, local);
   for (const [index, id] of lesson.front.sources.entries()) {
     const found = tables.sources.find(id);
     const place = lesson.front.places.get(`sources.${index}`);
@@ -94,9 +97,9 @@ export function readLesson(
         }),
       );
   }
-  const local = loadLocal(workspace, site, tables, on, report);
   const computed = computeLesson(lesson, { ...tables, prices: local.prices, on }, report);
-  const facts = factsOf(computed);
+  const own = factsOf(computed);
+  const facts = { ...own, texts: [...own.texts, ...noticePassages(local.notices, on)] };
   const pulled = pull(tables.register, facts, report);
   const readPicture = pictureReader(workspace, `lessons/${slug}`);
   for (const { nodes } of textsIn(lesson.parts))

@@ -31,6 +31,7 @@ import { isSource, sourceWords } from '../records/index.js';
 import { interpreterLine } from '../records/local/index.js';
 import type { ComputedLesson } from './compute.js';
 import { noteBlocks } from './notes.js';
+import { noticeLines, noticeSection } from './notices.js';
 import { priceFormBlocks, priceNeeds } from './price-form.js';
 import { createSourceNumbers } from './sources.js';
 import { makeStamp } from './stamp.js';
@@ -165,6 +166,7 @@ function sheetOf(
   const more = kind === 'staff' ? leadersParts(desk, parts) : [];
   const room: Block = { kind: 'heading', level: 2, inlines: [{ text: pageTerms(desk.language)('room') }] };
   const all = [...viewer.blocks(parts), ...(more.length > 0 ? [room, ...viewer.blocks(more)] : [])];
+  if (kind === 'staff') all.push(...noticeSection(desk));
   const [message, body] = kind === 'handout' ? splitMessage(all) : [[], all];
   const setting = settingFor(desk, kind, level);
   const lines = standingSentences(standingLines(desk.pulled, desk.facts, setting), setting, report);
@@ -306,8 +308,10 @@ function finish(desk: Desk, body: Body): Sheet {
   const blocks = mapInlines(body.blocks, numbers.number);
   const dataDate = newestData(desk);
   const interpreter = body.kind === 'handout' || body.kind === 'worksheet' ? interpreterOf(desk) : undefined;
+  const notices = body.kind === 'handout' || body.kind === 'worksheet' ? noticeLines(desk, body.kind) : [];
   const say = pageTerms(language);
-  const content = { title: lesson.front.title, message, cautions: body.cautions, blocks };
+  const said = notices.length > 0 ? { notices } : {};
+  const content = { title: lesson.front.title, message, cautions: body.cautions, blocks, ...said };
   return {
     kind: body.kind,
     language,
@@ -320,6 +324,7 @@ function finish(desk: Desk, body: Body): Sheet {
     cautions: body.cautions,
     blocks,
     sources: numbers.list(),
+    ...said,
     ...(interpreter ? { interpreter } : {}),
     stamp: makeStamp(lesson, {
       kind: body.kind,

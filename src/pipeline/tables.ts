@@ -3,6 +3,7 @@ import type { Report } from '../diagnostics/index.js';
 import { createFrames, type FrameMaker, loadPictures, type Pictures } from '../figures/index.js';
 import {
   type Foods,
+  isTaken,
   loadFoods,
   loadSources,
   loadTerms,
@@ -14,14 +15,18 @@ import {
 } from '../records/index.js';
 import {
   LOCAL_FOODS_FILE,
+  LOCAL_NOTICES_FILE,
   LOCAL_PRICES_FILE,
   type LocalLines,
   type LocalPrices,
   NO_LINES,
   NO_PRICES,
+  type Notice,
   noPricesAt,
+  noticeSource,
   readLines,
   readLocalFoods,
+  readNotices,
   readPrices,
   readSite,
   type Site,
@@ -37,11 +42,12 @@ export interface Tables {
   readonly register: Register;
 }
 
-/** The site of a lesson: its lines, places and prices, each with a date. */
+/** The site of a lesson: its lines, places, prices and notices, each with a date. */
 export interface Local {
   readonly site?: Site;
   readonly lines: LocalLines;
   readonly prices: LocalPrices;
+  readonly notices: readonly Notice[];
 }
 
 const REGISTER = [
@@ -83,24 +89,31 @@ export function loadTables(workspace: Workspace, report: Report): Tables {
   return { foods, sources, terms, register };
 }
 
-/** Reads the pack of a site: the workspace's own, or the program's example. Prices name foods of these tables. */
+/**
+ * Reads the pack of a site: the workspace's own, or the program's example. Prices name foods of these tables; no
+ * notice takes the id of one of their sources.
+ */
 export function loadLocal(
   workspace: Workspace,
   site: string | undefined,
-  { foods }: Pick<Tables, 'foods'>,
+  { foods, sources }: Pick<Tables, 'foods' | 'sources'>,
   on: string,
   report: Report,
 ): Local {
-  if (site === undefined) return { lines: NO_LINES, prices: NO_PRICES };
+  if (site === undefined) return { lines: NO_LINES, prices: NO_PRICES, notices: [] };
   const read = (name: string) => packFile(workspace, site, name);
   const linesFile = read('lines.yaml');
   const siteFile = read('site.yaml');
   const lines = linesFile ? readLines(linesFile.text, linesFile.file, on, report) : NO_LINES;
   const found = siteFile ? readSite(siteFile.text, siteFile.file, lines, on, report) : undefined;
-  if (!found) return { lines, prices: NO_PRICES };
+  const noticesFile = read(LOCAL_NOTICES_FILE);
+  const context = { lines, on, isTaken: (id: string) => isTaken(sources, id) };
+  const notices = noticesFile ? readNotices(noticesFile.text, noticesFile.file, context, report) : [];
+  if (!found) return { lines, prices: NO_PRICES, notices };
   const prices = read(LOCAL_PRICES_FILE);
   return {
     lines,
+    notices,
     site: found,
     prices: prices ? readPrices(prices.text, prices.file, found, foods, report) : noPricesAt(found),
   };
@@ -132,6 +145,11 @@ export function withLocalFoods(
       local.map((one) => one.source),
     ),
   };
+}
+
+/** The tables with the notices of a site among the sources: a lesson's own caution may rest on one. */
+export function withNotices(tables: Tables, { notices }: Pick<Local, 'notices'>): Tables {
+  return { ...tables, sources: withSources(tables.sources, notices.map(noticeSource)) };
 }
 
 /** Fonts and pictures, read when first needed. */

@@ -11,6 +11,9 @@ type Key =
   | 'cards'
   | 'prices'
   | 'room'
+  | 'notices'
+  | 'notice'
+  | 'notice-said'
   | 'strip'
   | 'strip-month'
   | 'page'
@@ -64,6 +67,9 @@ const TERMS: TermTable<Key> = {
     prices: 'Price form',
     cards: 'Cards to cut',
     room: 'In the room',
+    notices: 'Notices',
+    notice: 'Notice: ',
+    'notice-said': '{source}, {date}. Good until {until}.',
     strip: '{kind} · {place}',
     'strip-month': '{kind} · {month} talk, {place}',
     page: 'Page {page} of {pages}',
