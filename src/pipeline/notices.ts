@@ -1,0 +1,57 @@
+import type { Passage } from '../cautions/index.js';
+import type { Block, Inline } from '../document/index.js';
+import { formatDate } from '../languages/index.js';
+import { type Notice, type NoticePage, noticesFor } from '../records/local/index.js';
+import { pageTerms } from './terms.js';
+
+interface Place {
+  readonly local: { readonly notices: readonly Notice[] };
+  readonly language: string;
+  readonly on: string;
+}
+
+const ROOM: readonly NoticePage[] = ['handout', 'worksheet', 'slides'];
+
+/**
+ * What notices say to people in the room: it pulls cautions and is held to the same rules as the lesson's own text.
+ * What is for the leader alone does not change the lesson's pages.
+ */
+export function noticePassages(notices: readonly Notice[], on: string): readonly Passage[] {
+  const told = ROOM.flatMap((page) => noticesFor(notices, page, on));
+  return [...new Set(told)].map(({ words, place }) => ({ text: words, where: 'text', place }));
+}
+
+/** The notices at the foot of a sheet, each a line of its own. */
+export function noticeLines(
+  { local, language, on }: Place,
+  page: NoticePage,
+): readonly (readonly Inline[])[] {
+  const word = pageTerms(language)('notice');
+  return noticesFor(local.notices, page, on).map(({ words }) => [
+    { text: word, strong: true },
+    { text: words },
+  ]);
+}
+
+/** The notices for the leader, each with who says it, its day and its last day. */
+export function noticeSection({ local, language, on }: Place): readonly Block[] {
+  const notices = noticesFor(local.notices, 'leader', on);
+  if (notices.length === 0) return [];
+  const say = pageTerms(language);
+  const heading: Block = { kind: 'heading', level: 2, inlines: [{ text: say('notices') }] };
+  return [heading, ...notices.map((notice) => leaderLine(notice, language))];
+}
+
+function leaderLine({ words, source, dated, until, place }: Notice, language: string): Block {
+  const say = pageTerms(language);
+  const from = say('notice-said', {
+    source,
+    date: formatDate(dated, language),
+    until: formatDate(until, language),
+  });
+  return {
+    kind: 'paragraph',
+    inlines: [{ text: `${words} ` }, { text: from, emphasis: true }],
+    place,
+  };
+}
