@@ -47,7 +47,7 @@ function tell(computed: TurnResult, context: ViewContext): string[] {
     lostWords(computed, context),
     ...(open.length > 0 && !short ? [say('open', { nutrients: list(open) })] : []),
     ...(iodine && !short ? [say('iodine')] : []),
-    ...conditions,
+    ...conditions.map(capital),
     ...notes,
   ];
 }
@@ -139,7 +139,7 @@ function foodTable(values: Values, computed: TurnResult, context: ViewContext): 
 
 /** Why each food goes, and what a food that stays hangs on. */
 function reasons({ verdicts }: TurnResult, { say }: ViewContext): Block {
-  const said = verdicts.flatMap((verdict) => verdict.reasons);
+  const said = verdicts.flatMap((verdict) => verdict.reasons.map(capital));
   return {
     kind: 'why',
     inlines: [{ text: [say('why'), ...(said.length > 0 ? said : [say('nothing-swapped')])].join(' ') }],
