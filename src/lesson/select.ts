@@ -17,17 +17,31 @@ export interface Choice {
 export function select(lesson: Lesson, choice: Choice): readonly Part[] {
   const { output } = choice;
   const own = output === 'weightfree' ? 'handout' : output;
-  const parts = lesson.parts.filter((part) => {
+  const wanted = (part: Part): boolean => {
     const holder = part.kind === 'holder' ? part.name : undefined;
     if (holder === 'only') return only(part as HolderPart, output);
     if (holder === 'slide') return own === 'slides';
     if (holder === 'worksheet' || holder === 'staff') return own === holder;
     return own === 'handout';
-  });
-  const opened = parts.flatMap((part) =>
-    part.kind === 'holder' && part.name !== 'slide' && part.name !== 'level' ? part.parts : [part],
-  );
-  return atLevel(opened, choice.level);
+  };
+  const out: Part[] = [];
+  let run: Part[] = [];
+  const close = () => {
+    out.push(...atLevel(run, choice.level));
+    run = [];
+  };
+  // Level blocks are neighbors only as they stand in the lesson: what stands between them parts them, chosen or not.
+  for (const part of lesson.parts) {
+    const opened = part.kind === 'holder' && part.name !== 'slide' && part.name !== 'level';
+    if (!opened && wanted(part)) {
+      run.push(part);
+      continue;
+    }
+    close();
+    if (opened && wanted(part)) out.push(...atLevel(part.parts, choice.level));
+  }
+  close();
+  return out;
 }
 
 function only(part: HolderPart, output: Output): boolean {

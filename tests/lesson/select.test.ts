@@ -81,3 +81,25 @@ describe('the parts for an audience', () => {
     ]);
   });
 });
+
+describe('level blocks that only look like neighbors', () => {
+  it('stay apart when what stands between them is opened, or is for another output', () => {
+    const level = (is: string, text: string) => `::::level{is=${is}}\n${text}\n::::\n`;
+    const { lesson } = parseBody(
+      [
+        level('short', 'First, short.'),
+        level('plain', 'First, plain.'),
+        `:::::only{out=handout}\n${level('short', 'Only, short.')}\n${level('plain', 'Only, plain.')}:::::\n`,
+        level('short', 'Second, short.'),
+        level('plain', 'Second, plain.'),
+        '::::slide{minutes=2}\n## A slide\n::::\n',
+        level('short', 'Third, short.'),
+        level('plain', 'Third, plain.'),
+      ].join('\n'),
+    );
+    const chosen = (output: Choice['output']) =>
+      words(lesson ? select(lesson, { level: 'short', output }) : []);
+    expect(chosen('handout')).toEqual(['First, short.', 'Only, short.', 'Second, short.', 'Third, short.']);
+    expect(chosen('weightfree')).toEqual(['First, short.', 'Second, short.', 'Third, short.']);
+  });
+});
