@@ -37,7 +37,11 @@ export function exercise(values: BandValues, { lines }: BandResult, context: Vie
     ...(onKey ? [{ kind: 'why' as const, inlines: [{ text: say('why') }] }] : []),
     {
       kind: 'basis',
-      inlines: [{ text: `${say('basis-lines')} ${say('source')}` }, cite('hall-2011'), { text: '.' }],
+      inlines: [
+        { text: `${say('basis-lines')} ${say('source', { count: 1 })}` },
+        cite('hall-2011'),
+        { text: '.' },
+      ],
     },
   ];
 }

@@ -45,7 +45,7 @@ const en = {
   spread:
     'The band: activity {activity}, body fat {fat} points more or less, the change kept to at {kept}. Every band stops at a body mass index of {lowest}.',
   'basis-slide': '{example}; {steps}, kept to at {kept}. Not you: many people differ.',
-  source: 'Source ',
+  source: { one: 'Source ', other: 'Sources ' },
   // The exercise.
   letters: 'ABC',
   prompt: 'A made-up adult eats a little less every day and keeps to it for two years. Which line is real?',
@@ -59,7 +59,7 @@ const en = {
   'why-real': 'A smaller body needs less energy, so the same change does less and less.',
   answer: '{letter} is real.',
   why: 'Loss slows and levels off because a smaller body needs less energy. That is how bodies work. Nobody did anything wrong.',
-  warning: 'Down is less than today. Only one of these lines is real; the other two are not.',
+  warning: 'Down is less than today. Only one line is real; two are not.',
   'lines-label': 'Three lines over two years, all falling from today. Only one is real.',
   'lines-reading': '{letters-a}: {a}. {letters-b}: {b}. {letters-c}: {c}. Only one of the three is real.',
   'lines-key': '{letter} is real, and the other two are not.',

@@ -177,14 +177,15 @@ function figureOf(values: BandValues, computed: BandResult, context: ViewContext
 function basis(values: BandValues, { stopped }: BandResult, context: ViewContext): Inline[] {
   const { say, cite } = context;
   const { id, example } = values;
+  const withGains = isFull(context) && !stopped;
   const stated = numbersBy(id, { activity: 'activity', fat: 'fat', kept: 'kept', lowest: 'lowest' }, context);
   return [
     ...withExample(id, example, context, (told) => say('basis', { example: told })),
     { text: ' ' },
     ...withNumbers((slots) => say('spread', slots), stated),
-    { text: ` ${say('source')}` },
+    { text: ` ${say('source', { count: withGains ? 2 : 1 })}` },
     cite('hall-2011'),
-    ...(isFull(context) && !stopped ? [{ text: ', ' }, cite('aha-acc-tos-2013')] : []),
+    ...(withGains ? [{ text: ', ' }, cite('aha-acc-tos-2013')] : []),
     { text: '.' },
   ];
 }
@@ -205,7 +206,7 @@ function shelf(values: BandValues, context: ViewContext): Inline[] {
         }),
       more,
     ),
-    { text: ` ${say('source')}` },
+    { text: ` ${say('source', { count: 1 })}` },
     cite('hall-2011'),
     { text: '.' },
   ];

@@ -22,15 +22,15 @@ it('whatever is computed of a person and a change is drawn with every word clear
   fc.assert(
     fc.property(
       person,
-      fc.integer({ min: 10, max: 700 }),
+      fc.tuple(fc.integer({ min: 10, max: 600 }), fc.boolean()),
       fc.integer({ min: 1, max: 36 }),
-      (example, kcal, months) => {
+      (example, [kcal, stepped], months) => {
         const report = createReport();
         const written = part('pace-chart', {
           id: 'x',
           show: 'band',
           example,
-          change: `${kcal} kcal a day`,
+          change: `${kcal} kcal a day${stepped && months > 2 ? `; ${kcal + 100} kcal a day from month ${months >> 1}` : ''}`,
           months: String(months),
         });
         const computed = computeParts([written], report);
