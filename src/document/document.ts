@@ -76,7 +76,7 @@ export interface Sheet {
   readonly cautions: CautionBlock;
   readonly blocks: readonly Block[];
   readonly sources: readonly SourceLine[];
-  /** Local notices, above the interpreter line at the foot; they are no cautions. */
+  /** Local notices, after the lines for everybody; they are no cautions. */
   readonly notices?: readonly (readonly Inline[])[];
   readonly interpreter?: MixedLine;
   readonly stamp: Stamp;

@@ -10,6 +10,7 @@ import { cautionBoxes } from './parts/caution.js';
 import { type DraftMark, layDraftMark } from './parts/draft.js';
 import { type Footer, layFooter } from './parts/footer.js';
 import { type Mark, mastheadBox, smallMastheadBox } from './parts/masthead.js';
+import { noticeBoxes } from './parts/notices.js';
 import { paintRule, RULE_AND_SPACE, sectionBoxes, sectionsOf } from './parts/section.js';
 import { sourcesBoxes } from './parts/sources.js';
 import { createPen, type PageDraft } from './pen.js';
@@ -144,7 +145,7 @@ function layOut(sheet: Sheet, plan: SheetPlan, options: PaperOptions, slack: Sla
   return { desk, pages, room, cost: cost + slack.price, problems: report.problems, footer, draft };
 }
 
-/** Title, message, cautions, sections and sources, in this order on every sheet. */
+/** Title, message, cautions, notices, sections and sources, in this order on every sheet. */
 function sheetBoxes(desk: Desk, plan: SheetPlan, sectionSpace: number): PaperBox[] {
   const { sheet } = desk;
   const band = plan.masthead === 'band' && sheet.message.length > 0;
@@ -152,10 +153,11 @@ function sheetBoxes(desk: Desk, plan: SheetPlan, sectionSpace: number): PaperBox
     plan.masthead === 'band' ? { kind: 'emblem' as const, picture: sheet.emblem } : plan.masthead.mark;
   const masthead = band ? mastheadBox(desk) : smallMastheadBox(desk, mark);
   const cautions = cautionBoxes(desk, band ? SPACE.messageToCaution : SPACE.titleToCaution);
+  const notices = noticeBoxes(desk);
   const sections = sectionsOf(sheet.blocks).flatMap((section) =>
     sectionBoxes(desk, section, { before: sectionSpace, numbers: plan.numbers }),
   );
-  return [masthead, ...cautions, ...sections, ...sourcesBoxes(desk, sectionSpace)];
+  return [masthead, ...cautions, ...notices, ...sections, ...sourcesBoxes(desk, sectionSpace)];
 }
 
 function paint(sheet: Sheet, attempt: Attempt, options: PaperOptions): Pages {
@@ -206,13 +208,17 @@ function reportLength(sheet: Sheet, plan: SheetPlan, { desk, pages, room }: Atte
       'layout/too-long',
       `The sheet is ${count(lines, 'line')} too long for ${count(most, 'side')} of paper.`,
       {
-        hint: `Cut about ${count(lines, 'line')}, or leave a part to a fuller level.`,
+        hint: `Cut about ${count(lines, 'line')}, or leave a part to a fuller level.${noticesHint(sheet)}`,
         actual: count(pages.length, 'page'),
         expected: [`at most ${most}`],
         ...(place ? { place } : {}),
       },
     ),
   );
+}
+
+function noticesHint({ notices = [] }: Sheet): string {
+  return notices.length > 0 ? ' The notices take room too: leave them to another page.' : '';
 }
 
 function count(number: number, word: string): string {

@@ -21,7 +21,7 @@ export function noticePassages(notices: readonly Notice[], on: string): readonly
   return [...new Set(told)].map(({ words, place }) => ({ text: words, where: 'text', place }));
 }
 
-/** The notices at the foot of a sheet, each a line of its own. */
+/** The notices under the lines for everybody, each a line of its own. */
 export function noticeLines(
   { local, language, on }: Place,
   page: NoticePage,
@@ -39,19 +39,17 @@ export function noticeSection({ local, language, on }: Place): readonly Block[] 
   if (notices.length === 0) return [];
   const say = pageTerms(language);
   const heading: Block = { kind: 'heading', level: 2, inlines: [{ text: say('notices') }] };
-  return [heading, ...notices.map((notice) => leaderLine(notice, language))];
+  return [heading, ...notices.flatMap((notice) => leaderLines(notice, language))];
 }
 
-function leaderLine({ words, source, dated, until, place }: Notice, language: string): Block {
-  const say = pageTerms(language);
-  const from = say('notice-said', {
+function leaderLines({ words, source, dated, until, place }: Notice, language: string): readonly Block[] {
+  const said = pageTerms(language)('notice-said', {
     source,
     date: formatDate(dated, language),
     until: formatDate(until, language),
   });
-  return {
-    kind: 'paragraph',
-    inlines: [{ text: `${words} ` }, { text: from, emphasis: true }],
-    place,
-  };
+  return [
+    { kind: 'paragraph', inlines: [{ text: words }], place },
+    { kind: 'basis', inlines: [{ text: said }], place },
+  ];
 }

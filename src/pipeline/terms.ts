@@ -69,7 +69,7 @@ const TERMS: TermTable<Key> = {
     room: 'In the room',
     notices: 'Notices',
     notice: 'Notice: ',
-    'notice-said': '{source}, {date}. Good until {until}.',
+    'notice-said': 'From: {source}, {date}. Good until {until}.',
     strip: '{kind} · {place}',
     'strip-month': '{kind} · {month} talk, {place}',
     page: 'Page {page} of {pages}',

@@ -115,15 +115,16 @@ describe('a notice for people', () => {
   }, 60_000);
 
   it.each(['handout-plain', 'handout-plain-oneink', 'worksheet-plain'])(
-    'stands above the interpreter line at the foot: %s',
+    'stands once, under the lines for everybody and before the lesson: %s',
     async (name) => {
       const page = await pageOf(built, `${name}-letter.pdf`);
-      const at = page.indexOf(`Notice: ${SAYS}`);
-      expect(at).toBeGreaterThan(0);
-      expect(page.indexOf('Free interpreter')).toBeGreaterThan(at);
-      expect(page.slice(at, page.indexOf('Free interpreter')).trim()).toBe(
-        `Notice: ${SAYS} Call the food help line at 555-0164.`,
-      );
+      const says = `Notice: ${SAYS} Call the food help line at 555-0164.`;
+      const words = page.replace(/\s+/g, ' ');
+      expect(words.split(says)).toHaveLength(2);
+      expect(words.indexOf(says)).toBeGreaterThan(words.indexOf('Call 911'));
+      const [opens] = words.match(/One cup|Your bowl/) ?? ['no lesson'];
+      expect(words.indexOf(opens)).toBeGreaterThan(words.indexOf(says));
+      expect(words.slice(0, words.indexOf(says))).toContain('a well of your own?');
     },
   );
 

@@ -64,6 +64,15 @@ describe('a sheet that is too long', () => {
     expect(spoken(pages)).toContain('29 beans keep.');
   });
 
+  it('is told of its notices too, and says each of them once', () => {
+    const notice = [{ text: 'Notice: ', strong: true }, { text: 'The market opens in June. '.repeat(40) }];
+    const { pages, problems } = layOut({ ...handout('plain'), notices: [notice, notice, notice] });
+    const problem = problems.find((p) => p.code === 'layout/too-long');
+    expect(problem?.hint).toContain('The notices take room too');
+    expect(spoken(pages).split('Notice:')).toHaveLength(4);
+    expect(layOut(handout('plain')).problems.find((p) => p.code === 'layout/too-long')).toBeUndefined();
+  });
+
   it('is no fault for a worksheet or a staff page', () => {
     for (const kind of ['worksheet', 'staff'] as const)
       expect(

@@ -2,7 +2,7 @@ import type { MixedLine, Stamp } from '../../document/index.js';
 import { direction } from '../../languages/index.js';
 import type { Desk } from '../desk.js';
 import { addArtifact, type PageDraft } from '../pen.js';
-import { paintRow, paintText, type Row } from '../rows.js';
+import { paintRow, type Row } from '../rows.js';
 import type { Draft } from '../structure.js';
 import { mm } from '../tokens.js';
 import type { TypeRole } from '../type.js';
@@ -12,7 +12,7 @@ const RULE_TO_STAMP = mm(1.2);
 const LEAST_GAP = mm(2.4);
 const STAMP_GAP = mm(4);
 
-/** The foot of every page: notices, interpreter line, rule, stamp. Its height is the same on all pages. */
+/** The foot of every page: interpreter line, rule, stamp. Its height is the same on all pages. */
 export interface Footer {
   readonly height: number;
   /** `spoken` marks the one page whose foot is read aloud; on the others it repeats and is passed over. */
@@ -20,25 +20,18 @@ export interface Footer {
 }
 
 export function layFooter(desk: Desk, parent: Draft): Footer {
-  const { pen, grid, sheet, set, tree, type } = desk;
-  const notices = (sheet.notices ?? []).map((inlines) =>
-    set.inlines(tree.add(parent, 'P'), inlines, { width: grid.measure, role: type.interpreter }),
-  );
-  const noticesHeight = notices.reduce((sum, text) => sum + text.height, 0);
+  const { pen, grid, sheet } = desk;
   const tongues = sheet.interpreter ? layTongues(desk, sheet.interpreter, parent) : undefined;
   const stamp = layStamp(desk, sheet.stamp, parent);
   const rule = pen.strokes.hair;
-  const lines = noticesHeight + (tongues?.height ?? 0);
-  const above = lines > 0 ? lines + LINES_TO_RULE : 0;
+  const above = tongues ? tongues.height + LINES_TO_RULE : 0;
   const height = above + rule + RULE_TO_STAMP + stamp.height;
   return {
     height,
     paint(page, number, count, spoken) {
       const top = grid.height - grid.safe - height;
       const from = page.items.length;
-      let y = top;
-      for (const notice of notices) y = paintText(page, pen, notice, grid.side, y);
-      tongues?.paint(page, y);
+      tongues?.paint(page, top);
       stamp.paint(page, top + above + rule + RULE_TO_STAMP);
       if (!spoken) silence(page, from);
       addArtifact(page, 'pagination', [
