@@ -8,7 +8,7 @@ import {
   unconfirmedLine,
 } from '../cautions/index.js';
 import { createReport, type Report } from '../diagnostics/index.js';
-import type { Deck, Inline } from '../document/index.js';
+import type { Deck } from '../document/index.js';
 import { measureSlides } from '../outputs/slides/index.js';
 import { noticesFor } from '../records/local/index.js';
 import { makeDeck } from './deck.js';
@@ -33,8 +33,6 @@ export async function deckFor(
   const [all] = slideCautions(pulled, setting, report, Number.POSITIVE_INFINITY);
   const lines = standingLines(pulled, facts, setting);
   const sentences = standingSentences(lines, setting, report).flatMap((s) => s.inlines);
-  const spaced = (list: readonly Inline[]) =>
-    list.flatMap((inline, index) => (index > 0 ? [{ text: ' ' }, inline] : [inline]));
   const unconfirmed = unconfirmedLine(boxesOf(pulled), language);
   const stated = unconfirmed ? [{ text: unconfirmed }] : [];
   const dataDate = newestData(desk);
@@ -62,7 +60,7 @@ export async function deckFor(
     problem: (found) => report.add(found),
     shelf: {
       first,
-      caution: spaced([...rest.flat(), ...stated]),
+      caution: rest,
       stop: stated,
       figure: (id, slide, stopsHere) => {
         const { notes, headings } = slideFigureCautions(pulled, id, setting, report);

@@ -12,8 +12,8 @@ export interface DeckTools {
   readonly shelf: {
     /** Of the first slide. */
     readonly first: readonly Inline[];
-    /** Of caution slides. */
-    readonly caution: readonly Inline[];
+    /** Of caution slides, one sentence group each. */
+    readonly caution: readonly (readonly Inline[])[];
     /** Of a stop line that leads a figure: it stood on a caution slide before. */
     readonly stop: readonly Inline[];
     /**

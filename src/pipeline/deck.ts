@@ -1,8 +1,9 @@
-import type { Block, CautionLine, Deck, Inline, Slide } from '../document/index.js';
+import type { Block, Deck, Inline, Slide } from '../document/index.js';
 import { direction } from '../languages/index.js';
 import { type HolderPart, select } from '../lesson/index.js';
 import { slideProblem } from '../outputs/slides/index.js';
 import type { ComputedLesson } from './compute.js';
+import { cautionSlides } from './deck-cautions.js';
 import { openingShelf, slidesOf, type UnplacedSlide } from './deck-slide.js';
 import type { DeckTools } from './deck-tools.js';
 import { pageTerms } from './terms.js';
@@ -28,9 +29,7 @@ export async function makeDeck(lesson: ComputedLesson, tools: DeckTools): Promis
     (slide) => slide.figure !== undefined || slide.stage.kind === 'caution',
   );
   const before = firstFigure < 0 ? slides.length : firstFigure;
-  const cautions = tools.fits
-    .cautions(tools.cautions.lines, tools.shelf.caution)
-    .map((lines, index) => cautionSlide(lines, index, tools));
+  const cautions = cautionSlides(tools);
   const ordered = [...slides.slice(0, before), ...cautions, ...slides.slice(before), ...noticeSlide(tools)];
   const placed = numbered(ordered, cautions[0], tools);
   return {
@@ -141,19 +140,4 @@ async function sourceSlides(last: number, tools: DeckTools): Promise<Slide[]> {
     say: [],
     do: [],
   }));
-}
-
-function cautionSlide(lines: readonly CautionLine[], index: number, tools: DeckTools): UnplacedSlide {
-  const say = pageTerms(tools.viewer.audience.language);
-  const title = index === 0 ? say('caution-title') : say('caution-title-more', { part: index + 1 });
-  return {
-    title: [{ text: title }],
-    stage: { kind: 'caution', block: { lines, whoToAsk: tools.cautions.whoToAsk } },
-    shelf: tools.shelf.caution,
-    stops: [],
-    minutes: 0,
-    say: [{ kind: 'paragraph', inlines: [{ text: say('caution-say') }] }],
-    do: [],
-    step: index > 0,
-  };
 }
