@@ -12,13 +12,14 @@ interface Place {
 
 const ROOM: readonly NoticePage[] = ['handout', 'worksheet', 'slides'];
 
-/**
- * What notices say to people in the room: it pulls cautions and is held to the same rules as the lesson's own text.
- * What is for the leader alone does not change the lesson's pages.
- */
+/** What notices say pulls cautions and is held to the same rules as the lesson's own text; a leader's is like notes. */
 export function noticePassages(notices: readonly Notice[], on: string): readonly Passage[] {
-  const told = ROOM.flatMap((page) => noticesFor(notices, page, on));
-  return [...new Set(told)].map(({ words, place }) => ({ text: words, where: 'text', place }));
+  const told = new Set(ROOM.flatMap((page) => noticesFor(notices, page, on)));
+  const leaders = noticesFor(notices, 'leader', on).filter((notice) => !told.has(notice));
+  return [
+    ...[...told].map(({ words, place }): Passage => ({ text: words, where: 'text', place })),
+    ...leaders.map(({ words, place }): Passage => ({ text: words, where: 'notes', place })),
+  ];
 }
 
 /** The notices under the lines for everybody, each a line of its own. */

@@ -140,12 +140,16 @@ describe('a notice for people', () => {
       expect(versionOf(other, name)).not.toBe(versionOf(built, name));
   }, 60_000);
 
-  it('is held to what no lesson may say', async () => {
-    const refused = await build(
-      notices('handout').replace(SAYS, 'You can stop taking your insulin when you eat this soup.'),
-    );
-    expect(refused.problems.map(({ place, severity }) => `${severity} ${place?.file}`)).toContain(
-      'stop assets/local/our-hall/notices.yaml',
-    );
-  }, 60_000);
+  it.each(['handout', 'leader'])(
+    'is held to what no lesson may say: %s',
+    async (page) => {
+      const refused = await build(
+        notices(page).replace(SAYS, 'You can stop taking your insulin when you eat this soup.'),
+      );
+      expect(refused.problems.map(({ place, severity }) => `${severity} ${place?.file}`)).toContain(
+        'stop assets/local/our-hall/notices.yaml',
+      );
+    },
+    60_000,
+  );
 });
