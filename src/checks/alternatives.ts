@@ -147,7 +147,8 @@ function valuesOf(figure: FigureSpec): readonly string[] {
       );
     case 'change-band':
       return figure.posts.map(({ words }) => words);
-    // Lines without a number.
+    // Lines without a number, and steps of one's own, to which there is no answer.
+    case 'step-tiles':
     case 'line-choice':
       return [];
     case 'week-bricks':
@@ -238,6 +239,16 @@ function wordsIn(figure: FigureSpec): readonly string[] {
       ];
     case 'line-choice':
       return [...common, ...Object.values(figure.words)];
+    case 'step-tiles':
+      return [
+        ...common,
+        figure.words.boxes,
+        ...figure.tiles.flatMap(({ month, action, effect }) => [
+          month,
+          action,
+          effect.map(({ text }) => text).join(''),
+        ]),
+      ];
     case 'week-bricks':
       return [
         ...common,

@@ -23,6 +23,7 @@ import { show } from './show/index.js';
 import { slide } from './slide/index.js';
 import { staff } from './staff/index.js';
 import { term } from './t/index.js';
+import { stepPlan } from './step-plan/index.js';
 import { teachBack } from './teach-back/index.js';
 import { weekOfMoves } from './week-of-moves/index.js';
 import { worksheet } from './worksheet/index.js';
@@ -44,6 +45,7 @@ export const DIRECTIVES: readonly Directive[] = [
   rinseDrop,
   safeFood,
   show,
+  stepPlan,
   teachBack,
   weekOfMoves,
   write,

@@ -94,6 +94,17 @@ export const directiveCodes = {
     about:
       'So little food leaves gaps for most men. Add foods, or let the page say that the day shows what is missing and is no plan; below 1,200 kcal a day cannot go out as a plan at all.',
   },
+  'step-plan/month': {
+    severity: 'stop',
+    rule: 'Steps stand in the order of their months, inside the plan, and at most two start in one month.',
+    about: 'A strip is read in time order, and more than two new things at once are seldom kept up.',
+  },
+  'step-plan/action': {
+    severity: 'ask',
+    rule: 'A step is one action that can be counted.',
+    about:
+      'Write one verb and how much or how often: swap one sweet drink a day for water. If the words are right as they stand, give the reason.',
+  },
   'pace-chart/example': {
     severity: 'stop',
     rule: 'A chart of weight is about one invented adult with height and weight, and for a band with sex and age.',

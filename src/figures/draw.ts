@@ -9,6 +9,7 @@ import { drawLineChoice } from './line-choice/draw.js';
 import type { Drawn, DrawOptions } from './options.js';
 import { drawShareRows } from './share-rows/draw.js';
 import type { FigureSpec } from './spec.js';
+import { drawStepTiles } from './step-tiles/draw.js';
 import { drawTallyGrid } from './tally-grid/draw.js';
 import { drawWeekBricks } from './week-bricks/draw.js';
 
@@ -31,6 +32,8 @@ export function draw(spec: FigureSpec, options: DrawOptions): Drawn {
       return drawMeasureRow(spec, options);
     case 'share-rows':
       return drawShareRows(spec, options);
+    case 'step-tiles':
+      return drawStepTiles(spec, options);
     case 'tally-grid':
       return drawTallyGrid(spec, options);
     case 'week-bricks':

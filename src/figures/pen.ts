@@ -75,7 +75,12 @@ export interface Pen {
   placeWide(x: number, width: number, y: number, marks: readonly Mark[]): void;
   set(text: string | readonly Span<TextInk>[], words: Words): SetLine<TextInk>;
   put(line: Line<TextInk>, x: number, baseline: number, anchor?: Anchor): void;
-  paragraph(text: string, words: Words, width: number, options?: ParagraphLook): Paragraph<TextInk>;
+  paragraph(
+    text: string | readonly Span<TextInk>[],
+    words: Words,
+    width: number,
+    options?: ParagraphLook,
+  ): Paragraph<TextInk>;
   /** Puts a paragraph into the box that starts at x, its first baseline at y; lines are `leading` apart. */
   putParagraph(paragraph: Paragraph<TextInk>, x: number, width: number, y: number, leading: number): void;
   /** Keeps a place free of words. */
@@ -190,10 +195,15 @@ export function createPen(options: PenOptions): Pen {
       put(line, left(start, line.width), baseline);
     },
     paragraph: (text, words, measure, look = {}) => {
-      const paragraph = setParagraph(fonts, [spanOf(text, words)], styleOf(words), {
-        width: measure,
-        ...look,
-      });
+      const paragraph = setParagraph(
+        fonts,
+        typeof text === 'string' ? [spanOf(text, words)] : text,
+        styleOf(words),
+        {
+          width: measure,
+          ...look,
+        },
+      );
       missing.push(...paragraph.missing);
       return paragraph;
     },

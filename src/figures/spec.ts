@@ -367,5 +367,25 @@ export interface LineChoice extends FigureBase {
   };
 }
 
+/** One step of a plan. */
+export interface StepTile {
+  /** On its tab. */
+  readonly month: string;
+  /** Empty on a blank, which has lines to write on. */
+  readonly action: string;
+  /** What the step changes, parts with numbers carry their ids; none where nothing is told. */
+  readonly effect: readonly { readonly text: string; readonly number?: string }[];
+  /** Look here: the step of this month. */
+  readonly current: boolean;
+}
+
+/** Small steps in the order of their months, each on a tile with boxes to check. */
+export interface StepTiles extends FigureBase {
+  readonly kind: 'step-tiles';
+  readonly tiles: readonly StepTile[];
+  /** What a box is for. */
+  readonly words: { readonly boxes: string };
+}
+
 /** What can be drawn. A new kind fails to compile wherever it is not yet handled. */
-export type FigureSpec = DotLanes | BrickRows | ShareRows | WeekBricks | MeasureRow | CostRungs | TallyGrid | Dish | DishTurn | ChangeBand | LineChoice;
+export type FigureSpec = DotLanes | BrickRows | ShareRows | WeekBricks | MeasureRow | CostRungs | TallyGrid | Dish | DishTurn | ChangeBand | LineChoice | StepTiles;

@@ -168,6 +168,48 @@ const safe = fc
   })
   .map((attributes) => part('safe-food', { id: 'x', ...attributes }));
 
+const step = fc
+  .tuple(
+    mostly(fc.constantFrom('Jan', 'Feb', 'March', 'Apr', 'june', 'Dec')),
+    mostly(
+      fc.constantFrom(
+        'swap one sweet drink a day for water',
+        'eat two of them twice a week',
+        'rinse and drain cans',
+        'fast for 16 hours',
+        'use a salt substitute',
+      ),
+    ),
+    fc.oneof(
+      fc.constant(''),
+      fc
+        .tuple(
+          fc.constantFrom('less', 'more'),
+          fc.constantFrom('', '1 cup ', '3 oz ', '2 tbsp ', '12 fl oz ', '1 medium ', '2 '),
+          mostly(name),
+        )
+        .map(([way, amount, food]) => ` ; ${way} = ${amount}${food}`),
+      hostile.map((words) => ` ; ${words}`),
+      hostile.map((words) => ` ; rinse = @${words}`),
+    ),
+    fc.oneof(
+      fc.constant(''),
+      mostly(fc.constantFrom('7 a week', '2 a day')).map((one) => ` ; times = ${one}`),
+    ),
+    fc.oneof(
+      fc.constant(''),
+      mostly(fc.constantFrom('sodium', 'fiber')).map((one) => ` ; tells = ${one}`),
+    ),
+  )
+  .map(([month, action, ...facts]) => `${month}: ${action}${facts.join('')}`);
+const plan = fc
+  .record({
+    start: mostly(fc.constantFrom('2027-01', '2026-11')),
+    months: mostly(fc.integer({ min: 0, max: 14 }).map(String)),
+    rows: fc.array(step, { maxLength: 6 }),
+  })
+  .map(({ rows, ...attributes }) => part('step-plan', { id: 'x', ...attributes }, rows));
+
 const person = fc
   .tuple(
     fc.constantFrom('woman', 'man', 'adult', 'you'),
@@ -336,6 +378,10 @@ function check(written: ReturnType<typeof part>): boolean {
           expect(row.share).toBe(blank ? null : computed.numbers.get(row.number)?.value);
           if (!blank) expect(row.text).toBe(computed.numbers.get(row.number)?.text);
         }
+      } else if (figure.kind === 'step-tiles') {
+        for (const { text, number } of figure.tiles.flatMap(({ effect }) => effect))
+          if (number !== undefined) expect(text).toBe(computed.numbers.get(number)?.text);
+        expect(figure.tiles.some(({ action }) => action === '')).toBe(where === 'worksheet');
       } else if (figure.kind === 'week-bricks') {
         const total = figure.days.reduce((sum, { moderate, vigorous }) => sum + moderate + vigorous, 0);
         expect(total).toBeCloseTo(
@@ -384,6 +430,7 @@ describe('whatever an author writes', () => {
     ['safe-food', safe],
     ['write', write],
     ['energy-split', energy],
+    ['step-plan', plan],
     ['week-of-moves', moves],
     ['pace-chart, band', pace],
     ['pace-chart, pace', eased],

@@ -167,6 +167,15 @@ function figureLines(figure: FigureSpec): string[] {
           `  ${figure.words.warning}`,
         ]
       : []),
+    ...(figure.kind === 'step-tiles'
+      ? [
+          ...figure.tiles.map(
+            ({ month, action, effect, current }) =>
+              `  tile ${month}${current ? ' (look here)' : ''}: ${[action, effect.map(({ text }) => text).join('')].filter(Boolean).join(' | ')}`,
+          ),
+          `  ${figure.words.boxes}`,
+        ]
+      : []),
     ...(figure.kind === 'week-bricks'
       ? figure.days.map(
           (day) => `  day ${day.name}: ${day.text}${day.strength ? ' ring' : ''}${day.balance ? ' B' : ''}`,

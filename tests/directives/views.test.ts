@@ -116,6 +116,12 @@ const PARTS = {
   'a meal with a drink': part('energy-split', { id: 'f', of: 'meal', beside: 'nothing' }, [
     'supper: 2 cups brown rice, cooked ; 6 oz salmon, baked ; 5 fl oz red wine ; alcohol = 15 g',
   ]),
+  'a plan of steps': part('step-plan', { id: 'f', start: '2027-01', months: '6' }, [
+    'Jan: swap one sweet drink a day for water ; less = 12 fl oz cola',
+    'Mar: add vegetables at supper ; more = 1 1/2 cups green beans, boiled, no salt ; times = 5 a week',
+    'Mar: eat a handful of nuts',
+    'May: leave the bacon out ; less = 3 slices bacon, pan-fried ; tells = sodium',
+  ]),
   'a week of moves': part('week-of-moves', { id: 'f', for: 'older-adult' }, [
     'Mon: walk = 22 min moderate ; heel-to-toe walk = 9 min balance',
     'Wed: chair bands = 15 min strength',
@@ -228,6 +234,7 @@ describe.each(Object.entries(PARTS))('%s', (_, written) => {
 const CUP: Readonly<Record<string, string>> = {
   'pace-chart': 'made-up',
   'energy-split': 'An example',
+  'step-plan': 'counted in food',
   'week-of-moves': 'An example',
   'cup-cost': '1 cup',
   'portion-guide': 'Level',

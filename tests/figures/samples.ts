@@ -9,6 +9,7 @@ import type {
   LineChoice,
   MeasureRow,
   ShareRows,
+  StepTiles,
   WeekBricks,
 } from '../../src/figures/index.js';
 import { fontsOnDisk } from '../text/fonts-on-disk.js';
@@ -77,6 +78,48 @@ export const bricks: BrickRows = {
     },
   ],
   words: { sure: 'still there', unsure: 'may be there', gone: 'gone' },
+};
+
+export const steps: StepTiles = {
+  kind: 'step-tiles',
+  id: 'steps',
+  mode: 'shown',
+  alternative,
+  numbers: [],
+  tiles: [
+    {
+      month: 'Jan',
+      action: 'Swap one sweet drink a day for water',
+      effect: [
+        { text: 'Each day: ' },
+        { text: '37\u00a0g', number: 'steps.jan.less' },
+        { text: ' less sugar' },
+      ],
+      current: true,
+    },
+    {
+      month: 'Feb',
+      action: 'Rinse canned beans',
+      effect: [
+        { text: 'In 1/2 cup, with liquid: ' },
+        { text: '1,200\u00a0to\u00a01,800\u00a0mg', number: 'rinse.drop' },
+        { text: ' less sodium' },
+      ],
+      current: false,
+    },
+    { month: 'Mar', action: 'Add one cup of vegetables at supper', effect: [], current: false },
+    { month: 'Apr', action: 'Keep your steps going', effect: [], current: false },
+    { month: 'May', action: 'Walk to the shop once a week', effect: [], current: false },
+    { month: 'Jun', action: 'Keep your steps going', effect: [], current: false },
+  ],
+  words: { boxes: 'Check a box for each week that you kept the step.' },
+};
+
+/** The same without words of steps, as a worksheet has it. */
+export const blankSteps: StepTiles = {
+  ...steps,
+  mode: 'blank',
+  tiles: steps.tiles.map(({ month }) => ({ month, action: '', effect: [], current: false })),
 };
 
 export const rungs: CostRungs = {

@@ -1,0 +1,114 @@
+import { isSpoken, type Spoken } from '../../languages/index.js';
+import type { Portioned, Touch } from './schema.js';
+import { TOUCHES } from './schema.js';
+
+/** Words of one language that say what a step touches, and what is never built. */
+interface Words {
+  readonly touches: Readonly<Record<Touch, RegExp>>;
+  /** Fasting by the clock, and plans of one single thing. */
+  readonly fasting: RegExp;
+}
+
+const CUT =
+  '(?:cut\\p{L}*|skip\\p{L}*|swap\\p{L}*|trad\\p{L}*|replac\\p{L}*|drop\\p{L}*|less|fewer|reduc\\p{L}*|limit\\p{L}*|leav\\p{L}*|stop\\p{L}*|without|switch\\p{L}*|hal(?:f|ve)\\p{L}*|smaller|no|avoid\\p{L}*|give up|instead|delay\\p{L}*|miss\\p{L}*)';
+const ADD = '(?:add\\p{L}*|drink\\p{L}*|more|raise\\p{L}*|have|extra|increase\\p{L}*|sip\\p{L}*)';
+const SWEET_DRINK =
+  '(?:juices?|sodas?|colas?|soft drinks?|pop|lemonades?|sweet (?:tea|drink)s?|sweet\\p{L}* drinks?|sugary drinks?|sports drinks?|energy drinks?)';
+const MEAL = '(?:meals?|breakfasts?|lunch\\p{L}*|dinners?|suppers?)';
+const STARCH =
+  '(?:snacks?|starch\\p{L}*|carb\\p{L}*|sugar\\p{L}*|sweet\\p{L}*|desserts?|cand\\p{L}*|cookies?|cakes?|bread|rice|pasta|noodles?|potato\\p{L}*|tortillas?|cereals?)';
+
+/** Whole words in the order in which they stand, with anything between them. */
+function words(...parts: readonly string[]): RegExp {
+  return new RegExp(
+    `(?<![\\p{L}\\p{N}])${parts.join('(?![\\p{L}\\p{N}]).*(?<![\\p{L}\\p{N}])')}(?![\\p{L}\\p{N}])`,
+    'iu',
+  );
+}
+
+const LISTS: Readonly<Record<Spoken, Words>> = {
+  en: {
+    touches: {
+      'cuts carbohydrate': words(CUT, `(?:${MEAL}|${STARCH}|${SWEET_DRINK})`),
+      'cuts sweet drinks': words(CUT, `(?:${SWEET_DRINK}|sugar)`),
+      'skips a meal': words(
+        `(?:(?:skip|delay|miss|leav|push|without|no|fast)\\p{L}*.*(?<!\\p{L})${MEAL}|fasting|eat later|(?:nothing|no food) (?:after|before|until|till).*)`,
+      ),
+      'cuts salt': words('(?:salt\\p{L}*|sodium|rins\\p{L}*|drain\\p{L}*|bouillon|soy sauce)'),
+      'salt substitute': words(
+        '(?:salt[- ](?:substitutes?|replacers?)|(?:lite|light|low[- ]sodium|potassium|mineral)[- ]salt|potassium chloride|other salt)',
+      ),
+      'adds fiber': words('(?:fib(?:er|re)|bran|psyllium|high-fib(?:er|re).*)'),
+      'adds water': words(ADD, '(?:water|fluids?|glass(?:es)? of (?:water|tea))'),
+      'adds protein': words('protein'),
+      greens: words(
+        '(?:greens|salads?|broccoli|kale|spinach|collards?|chard|brussels sprouts|lettuces?|parsley|cabbages?)',
+      ),
+      supplement: words(
+        '(?:supplements?|vitamins?|multivitamins?|tablets?|pills?|capsules?|gumm(?:y|ies)|fish oil|protein powders?|herbal.*)',
+      ),
+      activity: words(
+        '(?:walk\\p{L}*|exercis\\p{L}*|run|running|jog\\p{L}*|swim\\p{L}*|danc\\p{L}*|cycl\\p{L}*|bik\\p{L}*|stairs|climb\\p{L}*|garden\\p{L}*|stretch\\p{L}*|yoga|gym|activity|active|move|moving|steps)',
+      ),
+      alcohol: words('(?:alcohol\\p{L}*|wine|beers?|spirits|liquor|cocktails?|whisk\\p{L}*|vodka|rum)'),
+    },
+    fasting: new RegExp(
+      '(?<![\\p{L}\\p{N}])(?:fasting(?: (?:days?|hours?|window|plan))?|' +
+        '(?<!(?:walk|run|swim|danc|cycl|bik|mov|going|go)\\p{L}* )fast (?:for|until|till|from|on|every|each|one|two|three|a |\\d)|' +
+        'eat(?:ing)? only (?:between|from|raw|juice|fruit|soup|one food)|only (?:juice|raw food)|' +
+        '(?:juice|raw|soup|smoothie|water|fruit)[- ]only|' +
+        '(?:juice|water|soup|smoothie|raw) (?:cleanse|fast|days?|diet|detox)|cleanse|detox|' +
+        '(?:nothing|no food|no eating) (?:after|before|until|till) (?:\\d|noon)|' +
+        '(?:16|18|20|14|12) ?[:/] ?(?:8|6|4|10|12))(?![\\p{L}\\p{N}])',
+      'iu',
+    ),
+  },
+};
+
+/**
+ * What a step touches, by its own words and by the food that comes or goes. In a language without lists it may
+ * touch everything, so that no caution is lost.
+ */
+export function touchesOf(
+  action: string,
+  change: Portioned | undefined,
+  rinses: boolean,
+  language: string,
+): Touch[] {
+  if (!isSpoken(language)) return [...TOUCHES];
+  const { touches } = LISTS[language];
+  const byFood = change ? foodTouches(change) : [];
+  return TOUCHES.filter(
+    (touch) => touches[touch].test(action) || byFood.includes(touch) || (rinses && touch === 'cuts salt'),
+  );
+}
+
+/** A value that is not known counts as one that matters. */
+function foodTouches({ way, food, tells }: Portioned): Touch[] {
+  const { plate, flags, per100g } = food;
+  const some = (value: number | null, least: number) => value === null || value >= least;
+  const starchy = some(per100g.carbohydrate, 5);
+  const less = way === 'less';
+  return [
+    ...(less && starchy ? (['cuts carbohydrate'] as const) : []),
+    ...(less && plate.includes('drink') && some(per100g.sugars, 2) ? (['cuts sweet drinks'] as const) : []),
+    ...(tells === 'sodium' || (less && some(per100g.sodium, 300)) ? (['cuts salt'] as const) : []),
+    ...(!less && plate.includes('protein') ? (['adds protein'] as const) : []),
+    ...(!less && /^(?:drinking |tap |plain )?water\b/.test(food.name) ? (['adds water'] as const) : []),
+    ...(flags.includes('leafy-green') ? (['greens'] as const) : []),
+    ...(flags.includes('alcohol') ? (['alcohol'] as const) : []),
+    ...(flags.includes('potassium-chloride') ? (['salt substitute'] as const) : []),
+  ];
+}
+
+/** Whether a step plans a fast, or eating of one thing alone. */
+export function plansFast(action: string, language: string): boolean {
+  return isSpoken(language) && LISTS[language].fasting.test(action);
+}
+
+/** Rooms that a potassium salt is never shown to, in the words with which a lesson names its audience. */
+const NO_POTASSIUM_SALT = /child|kids|toddler|famil|infant|bab(?:y|ies)|pregnan|expecting|kidney/i;
+
+export function noPotassiumSalt(audience: string): boolean {
+  return NO_POTASSIUM_SALT.test(audience);
+}
