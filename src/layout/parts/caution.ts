@@ -2,6 +2,7 @@ import type { CautionHeading, CautionLine, Inline } from '../../document/index.j
 import { BREAK, type Desk, type PaperBox } from '../desk.js';
 import { addArtifact, type PageDraft } from '../pen.js';
 import { paintText, type SetText } from '../rows.js';
+import { createTree } from '../structure.js';
 import { mm, SPACE } from '../tokens.js';
 
 /** Width of the ink bar at the start: the graver, the wider. */
@@ -32,14 +33,13 @@ export function cautionBoxes(desk: Desk, before: number): PaperBox[] {
     desk.sheet.cautions.lines.filter((line) => line.heading === heading),
   ).filter((lines) => lines.length > 0);
   // The leader's page prints the fullest wordings: no page holds them all, so lines stand one by one.
-  const { standing } = desk.sheet.cautions;
   if (desk.sheet.kind === 'staff')
     return [
       ...groups.flatMap((lines, i) => lineBoxes(desk, lines, i === 0 ? before : PAD_BOTTOM)),
-      ...(standing && standing.inlines.length > 0 ? [footBox(desk, standing.inlines)] : []),
+      ...footBoxes(desk),
     ];
   const panels = groups.map((lines) => layPanel(desk, lines));
-  const foot = standing && standing.inlines.length > 0 ? [footBox(desk, standing.inlines)] : [];
+  const foot = footBoxes(desk);
   if (panels.length === 0) return foot;
   const overlap = desk.pen.strokes.line;
   const height = panels.reduce((sum, panel) => sum + panel.height, 0) - (panels.length - 1) * overlap;
@@ -160,13 +160,40 @@ function lineBoxes(desk: Desk, lines: readonly CautionLine[], before: number): P
   });
 }
 
+/** More lines than these stand in two runs, so that a page that has room for some of them takes those. */
+const MOST_FOOT_LINES = 8;
+
+/** The lines for everybody run on. Each sentence stays whole on its page. */
+function footBoxes(desk: Desk): PaperBox[] {
+  const inlines = desk.sheet.cautions.standing?.inlines ?? [];
+  if (inlines.length === 0) return [];
+  const { set, type, grid } = desk;
+  // Set once on a tree of its own, only to count the lines.
+  const probe = createTree();
+  const whole = set.inlines(probe.add(probe.root, 'P'), inlines, { width: grid.measure, role: type.caution });
+  if (whole.rows.length <= MOST_FOOT_LINES) return [footBox(desk, inlines, FOOT_SPACE)];
+  const [first, second] = halves(inlines);
+  return [footBox(desk, first, FOOT_SPACE), footBox(desk, second, 0)];
+}
+
+/** Sentences in two runs of about the same length; a blank stands between any two of them. */
+function halves(inlines: readonly Inline[]): readonly [readonly Inline[], readonly Inline[]] {
+  const total = inlines.reduce((sum, { text }) => sum + text.length, 0);
+  let so = 0;
+  const at = inlines.findIndex(({ text }) => {
+    so += text.length;
+    return text === ' ' && so >= total / 2;
+  });
+  return at < 0 ? [inlines, []] : [inlines.slice(0, at), inlines.slice(at + 1)];
+}
+
 /** The lines for everybody, under the block and over the whole measure, in the same type. */
-function footBox(desk: Desk, inlines: readonly Inline[]): PaperBox {
+function footBox(desk: Desk, inlines: readonly Inline[], before: number): PaperBox {
   const { tree, set, type, pen, grid } = desk;
   const text = set.inlines(tree.add(tree.root, 'P'), inlines, { width: grid.measure, role: type.caution });
   return {
     height: text.height,
-    before: FOOT_SPACE,
+    before,
     keep: false,
     cost: BREAK.section,
     railFrom: 0,
