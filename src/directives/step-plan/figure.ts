@@ -3,6 +3,7 @@ import type { StepTile, StepTiles } from '../../figures/index.js';
 import type { ViewContext } from '../contract.js';
 import { capital, fittingLabel, withNumbers } from '../words.js';
 import type { PlanResult } from './compute.js';
+import { LONG } from './keys.js';
 import type { Month, StepRow, Values } from './schema.js';
 
 /** A tile's place in the strip: a step, or a month in which the steps before go on. */
@@ -134,5 +135,5 @@ function wordsOf(inlines: readonly Inline[]): string {
 }
 
 export function longName(place: Place | undefined, { say }: ViewContext): string {
-  return place ? say(`${place.month}-long`) : '';
+  return place ? say(LONG[place.month]) : '';
 }

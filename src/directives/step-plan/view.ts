@@ -4,6 +4,7 @@ import { citeList, withNumbers } from '../words.js';
 import { sureCard } from './card.js';
 import type { PlanResult } from './compute.js';
 import { figureOf, longName, type Place, placesOf } from './figure.js';
+import { PORTION } from './keys.js';
 import type { StepRow, Values } from './schema.js';
 
 /** Tiles of one slide. */
@@ -89,7 +90,7 @@ function counted(
   if (!change) return [{ text: say('rinsed', { ...named, basis: basis ?? '' }) }];
   const food = { ...named, food: change.words, portion: change.portion.words };
   if (!often) return [{ text: say('portion', food) }];
-  return withNumbers((slots) => say(`portion-${often.per}`, { ...food, ...slots }), {
+  return withNumbers((slots) => say(PORTION[often.per], { ...food, ...slots }), {
     times: number(`${id}.${key}.times`),
   });
 }

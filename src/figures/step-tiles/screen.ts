@@ -34,13 +34,13 @@ export function drawTilesOnScreen(spec: StepTiles, options: DrawOptions): Drawn 
 
 const LOOK: TileLook = {
   width: WIDTH,
-  tab: 56,
-  padding: 20,
+  tab: 50,
+  padding: 14,
   radius: 8,
   month: { ...screenType.label, weight: 700 },
-  action: { size: 36, weight: 600, leading: 43 },
-  effect: { size: 32, weight: 500, leading: 38 },
-  box: 40,
+  action: { size: 36, weight: 600, leading: 42 },
+  effect: { size: 32, weight: 500, leading: 36 },
+  box: 36,
   boxGap: 14,
   boxLine: screenLines.track,
   outline: screenLines.track,
