@@ -139,6 +139,8 @@ function valuesOf(figure: FigureSpec): readonly string[] {
       );
     case 'dish-turn':
       return figure.lanes.map(({ text }) => text);
+    case 'swaps':
+      return figure.rows.flatMap(({ lanes }) => lanes.map(({ text }) => text));
     case 'cost-rungs':
       return figure.rungs.flatMap((rung) => (rung.value === null ? [] : [rung.text]));
     case 'tally-grid':
@@ -148,8 +150,8 @@ function valuesOf(figure: FigureSpec): readonly string[] {
     case 'change-band':
       return figure.posts.map(({ words }) => words);
     // Lines without a number, and steps of one's own, to which there is no answer.
-    case 'step-tiles':
     case 'line-choice':
+    case 'step-tiles':
       return [];
     case 'week-bricks':
       return [...figure.days, figure.sum].flatMap(({ text }) => (text === '' ? [] : [text]));
@@ -214,6 +216,16 @@ function wordsIn(figure: FigureSpec): readonly string[] {
         figure.lost,
         ...figure.swaps.flatMap(({ old, fresh }) => [old.name, old.note, fresh.name, fresh.note]),
         ...figure.lanes.flatMap(({ name, text }) => [name, text]),
+      ];
+    case 'swaps':
+      return [
+        ...common,
+        ...figure.rows.flatMap(({ old, fresh, job, lost, lanes }) => [
+          ...[old, fresh].flatMap(({ name, note }) => [name, note]),
+          job,
+          lost,
+          ...lanes.flatMap(({ name, text }) => [name, text]),
+        ]),
       ];
     case 'cost-rungs':
       return [

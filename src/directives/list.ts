@@ -12,8 +12,8 @@ import { number } from './n/index.js';
 import { only } from './only/index.js';
 import { paceChart } from './pace-chart/index.js';
 import { plateMap } from './plate-map/index.js';
-import { portionGuide } from './portion-guide/index.js';
 import { plateTurn } from './plate-turn/index.js';
+import { portionGuide } from './portion-guide/index.js';
 import { quiz } from './quiz/index.js';
 import { rinseDrop } from './rinse-drop/index.js';
 import { safeFood } from './safe-food/index.js';
@@ -22,8 +22,9 @@ import type { ServicePiece } from './service.js';
 import { show } from './show/index.js';
 import { slide } from './slide/index.js';
 import { staff } from './staff/index.js';
-import { term } from './t/index.js';
 import { stepPlan } from './step-plan/index.js';
+import { swapBoard } from './swap-board/index.js';
+import { term } from './t/index.js';
 import { teachBack } from './teach-back/index.js';
 import { weekOfMoves } from './week-of-moves/index.js';
 import { worksheet } from './worksheet/index.js';
@@ -46,6 +47,7 @@ export const DIRECTIVES: readonly Directive[] = [
   safeFood,
   show,
   stepPlan,
+  swapBoard,
   teachBack,
   weekOfMoves,
   write,

@@ -4,12 +4,13 @@ import { drawCostRungs } from './cost-rungs/draw.js';
 import { drawDish } from './dish/draw.js';
 import { drawDishTurn } from './dish-turn/draw.js';
 import { drawDotLanes } from './dot-lanes/draw.js';
-import { drawMeasureRow } from './measure-row/draw.js';
 import { drawLineChoice } from './line-choice/draw.js';
+import { drawMeasureRow } from './measure-row/draw.js';
 import type { Drawn, DrawOptions } from './options.js';
 import { drawShareRows } from './share-rows/draw.js';
 import type { FigureSpec } from './spec.js';
 import { drawStepTiles } from './step-tiles/draw.js';
+import { drawSwaps } from './swaps/draw.js';
 import { drawTallyGrid } from './tally-grid/draw.js';
 import { drawWeekBricks } from './week-bricks/draw.js';
 
@@ -42,6 +43,8 @@ export function draw(spec: FigureSpec, options: DrawOptions): Drawn {
       return drawDish(spec, options);
     case 'dish-turn':
       return drawDishTurn(spec, options);
+    case 'swaps':
+      return drawSwaps(spec, options);
     case 'cost-rungs':
       return drawCostRungs(spec, options);
   }

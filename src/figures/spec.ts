@@ -324,6 +324,25 @@ export interface DishTurn extends FigureBase {
   readonly words: { readonly before: string; readonly after: string; readonly changed: string };
 }
 
+/** One food for another, with the job that both do. */
+export interface SwapPair {
+  readonly old: TurnSide;
+  readonly fresh: TurnSide;
+  /** Stands on the arrow; may be empty. */
+  readonly job: string;
+  /** What changes most. */
+  readonly lanes: readonly TurnLane[];
+  /** What is lost; a slide prints it, pages say it beside the figure. */
+  readonly lost: string;
+}
+
+/** Foods in pairs, joined by an arrow that carries their job, with what changes beneath. A slide draws one pair. */
+export interface Swaps extends FigureBase {
+  readonly kind: 'swaps';
+  readonly rows: readonly SwapPair[];
+  readonly words: { readonly before: string; readonly after: string };
+}
+
 /** How much less there is at a month, from the least to the most, in the marks' unit. */
 export interface BandPoint {
   readonly month: number;
@@ -388,4 +407,17 @@ export interface StepTiles extends FigureBase {
 }
 
 /** What can be drawn. A new kind fails to compile wherever it is not yet handled. */
-export type FigureSpec = DotLanes | BrickRows | ShareRows | WeekBricks | MeasureRow | CostRungs | TallyGrid | Dish | DishTurn | ChangeBand | LineChoice | StepTiles;
+export type FigureSpec =
+  | DotLanes
+  | BrickRows
+  | ShareRows
+  | WeekBricks
+  | MeasureRow
+  | CostRungs
+  | TallyGrid
+  | Dish
+  | DishTurn
+  | Swaps
+  | ChangeBand
+  | LineChoice
+  | StepTiles;

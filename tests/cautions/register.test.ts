@@ -180,8 +180,8 @@ describe('mistakes in the register', () => {
     [
       'a trigger with neither condition nor wait',
       'directives.yaml',
-      ', waits: times of day',
-      '',
+      'soy enters a breakfast dish, waits: times of day',
+      'soy enters a breakfast dish',
       /neither `when` nor `waits`/,
     ],
   ])('%s is reported at its place', (_, file, from, to, expected) => {

@@ -79,7 +79,7 @@ function moved(problem: Problem): Problem {
 }
 
 /** A lesson made of parts, without its text. */
-export function computeParts(parts: readonly Part[], report: Report): ComputedLesson {
+export function computeParts(parts: readonly Part[], report: Report, audience = 'adults'): ComputedLesson {
   const place = { file: 'lesson.md', line: 1, column: 1 };
   const lesson: Lesson = {
     file: 'lesson.md',
@@ -90,7 +90,7 @@ export function computeParts(parts: readonly Part[], report: Report): ComputedLe
     front: {
       title: 'A lesson for tests',
       minutes: 30,
-      audience: 'adults',
+      audience,
       objectives: [],
       guidance: 'us-2025',
       topics: [],

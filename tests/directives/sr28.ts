@@ -10,6 +10,12 @@ export interface Abbreviated {
   readonly fiber: number | null;
   readonly protein: number | null;
   readonly vitaminC: number | null;
+  readonly calcium: number | null;
+  readonly iron: number | null;
+  readonly zinc: number | null;
+  readonly vitaminB12: number | null;
+  readonly vitaminD: number | null;
+  readonly saturatedFat: number | null;
   readonly weight1: number | null;
   readonly words1: string;
   readonly weight2: number | null;
@@ -22,13 +28,19 @@ export function abbreviated(number: string): Abbreviated {
   if (line === undefined) throw new Error(`SR28 has no record ${number}.`);
   const cells = line.split('^').map((cell) => cell.replaceAll('~', ''));
   const at = (index: number) => (cells[index] ? Number(cells[index]) : null);
-  // Order of the fields by the publisher's documentation: 4 protein, 8 fiber, 15 sodium, 20 vitamin C,
-  // 48 and 50 the household weights, 49 the words of the first.
+  // Order of the fields by the publisher's documentation: 4 protein, 8 fiber, 10 calcium, 11 iron, 15 sodium,
+  // 16 zinc, 20 vitamin C, 31 vitamin B12, 41 vitamin D in µg, 44 saturated fat, 48 and 50 the household weights, 49 the words of the first.
   return {
     protein: at(4),
     fiber: at(8),
     sodium: at(15),
     vitaminC: at(20),
+    calcium: at(10),
+    iron: at(11),
+    zinc: at(16),
+    vitaminB12: at(31),
+    vitaminD: at(41),
+    saturatedFat: at(44),
     weight1: at(48),
     words1: cells[49] ?? '',
     weight2: at(50),

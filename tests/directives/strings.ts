@@ -151,6 +151,11 @@ function figureLines(figure: FigureSpec): string[] {
     ...(figure.kind === 'dish-turn'
       ? [`  ${figure.shape}: ${figure.swaps.length} swaps, ${figure.lanes.length} lanes`]
       : []),
+    ...(figure.kind === 'swaps'
+      ? figure.rows.map(
+          ({ old, fresh, job, lanes }) => `  ${old.name} -> ${fresh.name} (${job}): ${lanes.length} lanes`,
+        )
+      : []),
     ...(figure.kind === 'change-band'
       ? [
           ...figure.marks.map(({ words }) => `  mark ${words}`),

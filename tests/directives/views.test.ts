@@ -122,6 +122,13 @@ const PARTS = {
     'Mar: eat a handful of nuts',
     'May: leave the bacon out ; less = 3 slices bacon, pan-fried ; tells = sodium',
   ]),
+  'one food for another': part('swap-board', { id: 'f', need: 'vegan,nut-free', basis: '1 cup' }, [
+    'milk, cow -> soy drink, calcium added ; job = calcium, protein',
+    '3 oz salmon, baked -> 1/2 cup tofu, firm, calcium-set ; use = rice bowls',
+  ]),
+  'one food for another, for no need': part('swap-board', { id: 'f', basis: '1 cup' }, [
+    'whole milk -> almond drink, unsweetened ; job = pouring',
+  ]),
   'a week of moves': part('week-of-moves', { id: 'f', for: 'older-adult' }, [
     'Mon: walk = 22 min moderate ; heel-to-toe walk = 9 min balance',
     'Wed: chair bands = 15 min strength',
