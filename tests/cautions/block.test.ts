@@ -328,7 +328,7 @@ describe('confirmation', () => {
     expect(rows.find((r) => r.id === 'sodium-lithium')?.confirm).toMatch(/^Pharmacist: signs to act on/);
   });
   it('triggers that nothing evaluates yet are listed with what they wait for', () => {
-    expect(waiting(register).find((w) => w.trigger === 'carb-low-sugar#3')?.waits).toMatch(/^steps/);
+    expect(waiting(register).find((w) => w.trigger === 'carb-low-sugar#4')?.waits).toMatch(/^an energy cut/);
   });
 });
 

@@ -9,7 +9,7 @@ const SURE: readonly Sureness[] = ['not-yet', 'maybe', 'likely', 'sure'];
 const SAMPLE: Sureness = 'likely';
 
 /** A card for the first step with four words of sureness; on the key it is filled with the plan's first step. */
-export function sureCard({ id, steps }: Values, { say, where, level }: ViewContext): Block {
+export function sureCard({ id, steps }: Values, { say, where }: ViewContext): Block {
   const filled = where === 'key';
   const [first] = steps;
   return {
@@ -17,7 +17,7 @@ export function sureCard({ id, steps }: Values, { say, where, level }: ViewConte
     id,
     copies: 2,
     cautions: [],
-    pictures: level === 'short',
+    pictures: false,
     card: {
       title: say('card-title'),
       fields: [{ label: say('my-step'), ...(filled && first ? { answer: capital(first.action) } : {}) }],

@@ -107,7 +107,7 @@ export const terms: TermTable<Key> = {
       'Let each person choose one step to begin with, not all of them. Who is not yet sure, or only may be, makes the step smaller: half as much, or half as often.',
     'leader-private': 'Nobody shows a plan or hands it in.',
     'card-title': 'My first step',
-    'my-step': 'What I will do',
+    'my-step': 'I will',
     'how-sure': 'How sure am I?',
     'not-yet': 'not yet',
     maybe: 'maybe',

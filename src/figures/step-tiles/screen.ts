@@ -34,13 +34,13 @@ export function drawTilesOnScreen(spec: StepTiles, options: DrawOptions): Drawn 
 
 const LOOK: TileLook = {
   width: WIDTH,
-  tab: 50,
+  tab: 48,
   padding: 14,
   radius: 8,
   month: { ...screenType.label, weight: 700 },
   action: { size: 36, weight: 600, leading: 42 },
   effect: { size: 32, weight: 500, leading: 36 },
-  box: 36,
+  box: 34,
   boxGap: 14,
   boxLine: screenLines.track,
   outline: screenLines.track,

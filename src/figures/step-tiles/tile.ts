@@ -36,7 +36,7 @@ export interface SetTile {
 
 /** Height of a tile from its tab to its foot. */
 export function tileHeight(look: TileLook, above: number, below: number): number {
-  const foot = below > 0 ? look.padding + below : 0;
+  const foot = below > 0 ? look.padding * 1.3 + below : 0;
   return look.tab + look.padding * 3 + above + look.box + foot;
 }
 
