@@ -44,7 +44,8 @@ export function checkSharedBasis({ comparisons, numbers }: SharedBasisInput, rep
       );
     }
   }
-  for (const [name, rows] of measures(numbers)) {
+  const compared = new Set(comparisons.map(({ id }) => id));
+  for (const [name, rows] of measures(numbers, compared)) {
     const units = new Set(rows.map((n) => n.unit));
     const bases = new Set(rows.flatMap((n) => basisIn(n.what) ?? []));
     const differ = (what: string, values: ReadonlySet<string>) =>
@@ -64,13 +65,13 @@ export function checkSharedBasis({ comparisons, numbers }: SharedBasisInput, rep
 
 const at = (place: Place | undefined) => (place ? { place } : {});
 
-/** Numbers of one measure of one figure: `pinto.*.sodium`. */
-function measures(numbers: Numbers): ReadonlyMap<string, Numbers['all']> {
+/** Numbers of one measure of one comparison: `pinto.*.sodium`. Swaps and steps have an amount of their own in each row. */
+function measures(numbers: Numbers, compared: ReadonlySet<string>): ReadonlyMap<string, Numbers['all']> {
   const groups = new Map<string, Numbers['all'][number][]>();
   for (const number of numbers.all) {
     const parts = number.id.split('.');
-    const [directive] = parts;
-    if (parts.length !== 3 || number.only !== undefined) continue;
+    const [directive = ''] = parts;
+    if (parts.length !== 3 || number.only !== undefined || !compared.has(directive)) continue;
     const name = `${directive}.*.${parts[2]}`;
     groups.set(name, [...(groups.get(name) ?? []), number]);
   }

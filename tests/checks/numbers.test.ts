@@ -247,8 +247,12 @@ describe('N03, one basis', () => {
   it('finds rows of one figure that name two bases or two units', () => {
     const rows = (over: object) =>
       numbersOf([number('a.x.iron', 1, '1 mg'), { ...number('a.y.iron', 2, '2 mg'), ...over }]);
+    const comparison = { id: 'a', basis: '1 cup, ready to eat', foods: [] };
     const check = (n: ReturnType<typeof rows>) =>
-      found((r) => checkSharedBasis({ comparisons: [], numbers: n }, r));
+      found((r) => checkSharedBasis({ comparisons: [comparison], numbers: n }, r));
+    // Rows of swaps and steps have an amount of their own each and are not compared.
+    const apart = rows({ what: 'iron in 1/2 cup of y', unit: 'g' });
+    expect(found((r) => checkSharedBasis({ comparisons: [], numbers: apart }, r))).toEqual([]);
     expect(check(rows({}))).toEqual([]);
     expect(check(rows({ what: 'iron in 1/2 cup of y' }))).toEqual([
       'N03 The rows of `a.*.iron` do not share one basis: 1 cup and 1/2 cup.',
