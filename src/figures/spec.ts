@@ -332,7 +332,7 @@ export interface SwapPair {
   readonly job: string;
   /** What changes most. */
   readonly lanes: readonly TurnLane[];
-  /** What is lost; a slide prints it, pages say it beside the figure. */
+  /** What is lost, and what the swap hangs on; a slide prints it, pages say it beside the figure. */
   readonly lost: string;
 }
 

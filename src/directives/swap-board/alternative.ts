@@ -41,7 +41,7 @@ export function alternativeOf(
       say('label-bare', { count }),
     ]),
     reading: [
-      say('reading', { count, pairs: pairs.join('; ') }),
+      say('reading', { pairs: pairs.join('; ') }),
       ...(lanes.length > 0 ? [say('reading-lanes', { lanes: lanes.join('; ') })] : []),
       lost.length > 0 ? say('reading-lost', { lost: lost.join('; ') }) : say('lost-none'),
     ].join(' '),

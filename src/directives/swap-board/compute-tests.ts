@@ -60,6 +60,11 @@ export function trapsOf(values: Values): Food[] {
   if (needs.length === 0) return [];
   const breaks = (food: Food) =>
     testNeeds(food, needs, SETTINGS).flatMap(({ need, verdict }) => (verdict === 'breaks' ? [need] : []));
+  // A trap that nobody chose must not call for cautions that the board does not call for itself.
+  const quiet = new Set([
+    ...QUIET,
+    ...rows.flatMap(({ old, fresh }) => [...old.food.flags, ...fresh.food.flags]),
+  ]);
   const traps: Food[] = [];
   for (const { old, fresh, trap } of rows) {
     const kept = needs.filter((need) => !breaks(old.food).includes(need));
@@ -76,6 +81,7 @@ export function trapsOf(values: Values): Food[] {
         .filter(
           (food) =>
             !taken.has(food.id) &&
+            food.flags.every((flag) => quiet.has(flag)) &&
             [old.food, fresh.food].some(
               (one) => one.plate.some((kind) => food.plate.includes(kind)) || sharesDrink(one, food),
             ) &&
@@ -86,6 +92,9 @@ export function trapsOf(values: Values): Food[] {
   }
   return traps;
 }
+
+/** Flags of allergens and of plant drinks, whose cautions stand on every board. */
+const QUIET = ['soy', 'tree-nut', 'oat', 'plant-drink', 'calcium-added'];
 
 function sharesDrink(one: Food, other: Food): boolean {
   return has(one, 'plant-drink', 'cow-milk-drink') && has(other, 'plant-drink', 'cow-milk-drink');

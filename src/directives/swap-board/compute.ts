@@ -91,7 +91,8 @@ export function compute(values: Values, context: ComputeContext): BoardResult | 
         // A trap of the worksheet is named and not offered.
         ...traps.map((food) => ({ food, place: values.place, side: 'old' as const })),
       ],
-      nutrients: [...new Set(rows.flatMap(({ brings }) => brings))],
+      // As in a turned dish, nothing is ranked and nothing is a goal.
+      nutrients: [],
       settings: {
         need: needs,
         lost: lost.size > 0 ? ['yes', ...lost] : [],
@@ -134,7 +135,8 @@ function changeOf(at: string, row: SwapRow, nutrient: SwapNutrient, numbers: Com
       unit: worked.quantity.unit,
       ...worked.working,
       sources: [food.record.source],
-      what: `${nutrient} in ${portion.words} of ${food.name}`,
+      // Only the two sides of one swap stand side by side, so that each row has amounts of its own.
+      what: `${nutrient} ${when} the swap: ${portion.words} ${food.name}`,
       food: { id: food.id, ...food.record },
     }),
   );

@@ -44,7 +44,7 @@ export type Key =
   | 'portion'
   | 'basis'
   | 'basis-old'
-  | 'condition-of'
+  | 'basis-slide'
   | 'needs'
   | 'estimated'
   | 'sources';
@@ -67,10 +67,7 @@ export const terms: TermTable<Key> = {
     'key-after': 'after',
     label: 'Swaps: {pairs}.',
     'label-bare': { one: 'A swap of one food.', other: '{count} swaps of foods, in pairs.' },
-    reading: {
-      one: 'A pair, joined by an arrow: {pairs}.',
-      other: '{count} pairs, each joined by an arrow: {pairs}.',
-    },
+    reading: 'Pairs of foods, each joined by an arrow: {pairs}.',
     'reading-job': '{pair} (same job: {job})',
     'reading-lanes': 'What changes most: {lanes}.',
     'reading-lane': '{nutrient} {text}',
@@ -96,8 +93,8 @@ export const terms: TermTable<Key> = {
     why: 'Why:',
     portion: '{amount} {food}',
     basis: '{pairs}.',
+    'basis-slide': 'For the amounts shown.',
     'basis-old': 'To swap: {foods}.',
-    'condition-of': '{fresh}: {conditions}',
     needs: 'Tested for {needs}.',
     estimated: 'Weight is an estimate for {foods}.',
     sources: { one: 'Source ', other: 'Sources ' },

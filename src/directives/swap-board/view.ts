@@ -3,7 +3,7 @@ import type { Swaps } from '../../figures/index.js';
 import type { View, ViewContext } from '../contract.js';
 import { capital, citeList } from '../words.js';
 import { alternativeOf } from './alternative.js';
-import type { BoardResult, BoardSwap } from './compute.js';
+import { type BoardResult, type BoardSwap, lostIn } from './compute.js';
 import type { Values } from './schema.js';
 import { changeText, conditionsOf, lanesOf, lostWords, namesOf, pairOf, toldOf } from './words.js';
 import { exerciseOf } from './worksheet.js';
@@ -15,13 +15,13 @@ export function view(values: Values, computed: BoardResult, context: ViewContext
   if (where === 'slide')
     return {
       blocks: [],
-      stages: computed.swaps.map(
-        (swap): Stage => ({
-          kind: 'show',
-          block: { kind: 'figure', figure: figureOf(values, [swap], computed, context) },
-        }),
-      ),
-      shelf: [...shelfOf(computed, context), ...basis],
+      stages: computed.swaps.map((swap): Stage => {
+        const block = { kind: 'figure', figure: figureOf(values, [swap], computed, context) } as const;
+        // Steps of one slide are told apart by their titles.
+        const title = [{ text: capital(pairOf(swap, computed, context)) }];
+        return { kind: 'show', block, ...(computed.swaps.length > 1 ? { title } : {}) };
+      }),
+      shelf: basis,
     };
   if (where === 'worksheet' || where === 'key')
     return { blocks: [...exerciseOf(values, computed, context), { kind: 'basis', inlines: basis }] };
@@ -32,18 +32,6 @@ export function view(values: Values, computed: BoardResult, context: ViewContext
       { kind: 'basis', inlines: basis },
     ],
   };
-}
-
-/** On a slide the conditions stand on the shelf; what is lost stands in the figure. */
-function shelfOf(computed: BoardResult, context: ViewContext): Inline[] {
-  return computed.swaps.flatMap((swap) => {
-    const told = conditionsOf(swap, context);
-    if (told.length === 0) return [];
-    const { fresh } = namesOf(swap, computed);
-    return [
-      { text: `${context.say('condition-of', { fresh: capital(fresh), conditions: told.join(' ') })} ` },
-    ];
-  });
 }
 
 /** What has to be said of each swap, then of all of them. */
@@ -73,7 +61,8 @@ function figureOf(
   context: ViewContext,
 ): Swaps {
   const { say, list, level, where } = context;
-  const noted = level !== 'short' && where !== 'slide';
+  const slide = where === 'slide';
+  const noted = level !== 'short' || slide;
   const rows = shown.map((swap) => {
     const { old, fresh } = namesOf(swap, computed);
     const side = (name: string, { food, portion }: BoardSwap['row']['old']) => ({
@@ -92,7 +81,7 @@ function figureOf(
         text: changeText(change, context),
         numbers: [change.before.number, change.after.number],
       })),
-      lost: where === 'slide' ? lostWords(swap, context) : '',
+      lost: slide ? slideWords(swap, context) : lostWords(swap, context),
     };
   });
   return {
@@ -104,6 +93,13 @@ function figureOf(
     numbers: rows.flatMap(({ lanes }) => lanes.flatMap(({ numbers }) => numbers)),
     alternative: alternativeOf(shown, computed, context),
   };
+}
+
+/** The shelf is the same for all swaps, so what each loses and hangs on stands in its own figure. */
+function slideWords(swap: BoardSwap, context: ViewContext): string {
+  const conditions = conditionsOf(swap, context);
+  const told = lostIn(swap).length > 0 || conditions.length === 0 ? [lostWords(swap, context)] : [];
+  return [...told, ...conditions].join(' ');
 }
 
 /** The amounts that the numbers hold for. On a worksheet only what goes, since what comes would be the answer. */
@@ -118,7 +114,9 @@ function basisLine({ needs }: Values, computed: BoardResult, context: ViewContex
     .map(({ row }) => say('pair', { fresh: portion(row.fresh), old: portion(row.old) }))
     .join('; ');
   return [
-    { text: `${blank ? say('basis-old', { foods: old }) : say('basis', { pairs: capital(pairs) })} ` },
+    {
+      text: `${where === 'slide' ? say('basis-slide') : blank ? say('basis-old', { foods: old }) : say('basis', { pairs: capital(pairs) })} `,
+    },
     ...(needs.length > 0 && !blank ? [{ text: `${say('needs', { needs: list(needs) })} ` }] : []),
     ...(estimated.length > 0 && !blank ? [{ text: `${say('estimated', { foods: list(estimated) })} ` }] : []),
     { text: say('sources', { count: sources.length }) },

@@ -10,8 +10,8 @@ import { createStage, tooHigh, tooMany } from '../stage.js';
 import { screenLines, screenType } from '../tokens.js';
 
 const RADIUS = 66;
-const STEP = 44;
-const LANE = 56;
+const STEP = 42;
+const LANE = { usual: 52, least: 44 } as const;
 const DOT = 13;
 const NAMES = 250;
 const MOST = 3;
@@ -29,14 +29,16 @@ export function drawSwapOnScreen(spec: Swaps, options: DrawOptions): Drawn {
   if (!row) return finish(pen, spec.id, height, problems);
   if (row.lanes.length > MOST) problems.push(tooMany(spec.id, 'nutrients', row.lanes.length, MOST, 'level'));
   const foot = drawPair(pen, row, width, pictureOf, reject);
-  const lost = pen.set(row.lost, { ...screenType.label, weight: 700 });
-  if (lost.width > width) reject(row.lost);
-  const whole = row.lanes.length * LANE + (row.lost === '' ? 0 : STEP);
+  const lost = pen.paragraph(row.lost, { ...screenType.label, weight: 700 }, width);
+  if (lost.overflow) reject(row.lost);
+  const room = (height - foot - lost.lines.length * STEP) / Math.max(1, row.lanes.length);
+  const lane = Math.min(LANE.usual, Math.max(LANE.least, room));
+  const whole = row.lanes.length * lane + lost.lines.length * STEP;
   if (foot + whole > height) problems.push(tooHigh(spec.id, foot + whole - height));
   // What is left over stands above the lanes and below them alike.
   let y = foot + Math.min(24, Math.max(0, (height - foot - whole) / 2));
-  y = drawLanes(pen, row.lanes, y, width, reject);
-  pen.put(lost, 0, y + 32);
+  y = drawLanes(pen, row.lanes, lane, y, width, reject);
+  pen.putParagraph(lost, 0, width, y + 32, STEP);
   return finish(pen, spec.id, height, problems);
 }
 
@@ -50,20 +52,27 @@ function drawPair(
   const gap = 300;
   const half = (width - gap) / 2;
   const room = half - 2 * RADIUS - 28;
-  const sides = [old, fresh].map((side) => ({ side, name: pen.paragraph(side.name, screenType.name, room) }));
+  const sides = [old, fresh].map((side) => ({
+    side,
+    name: pen.paragraph(side.name, screenType.name, room),
+    note: pen.paragraph(side.note, screenType.note, room),
+  }));
   const work = pen.paragraph(job, { ...screenType.name, color: pen.palette.accent }, gap - 24, {
     align: 'center',
     balance: true,
   });
   if (work.overflow) reject(job);
   const over = work.lines.length * STEP + 22;
-  const highs = sides.map(({ name }) => (name.lines.length * STEP) / 2);
+  const highs = sides.map(({ name, note }) => ((name.lines.length + note.lines.length) * STEP) / 2);
   const center = Math.max(RADIUS + 6, over, ...highs);
-  for (const [i, { side, name }] of sides.entries()) {
+  for (const [i, { side, name, note }] of sides.entries()) {
     const x = i * (half + gap) + RADIUS + 4;
     if (name.overflow) reject(side.name);
+    if (note.overflow) reject(side.note);
     screenCounter(pen, x, center, RADIUS, { picture: side.picture }, pictureOf);
-    pen.putParagraph(name, x + RADIUS + 20, room, center - (highs[i] ?? 0) + 35, STEP);
+    const [left, first] = [x + RADIUS + 20, center - (highs[i] ?? 0) + 33];
+    pen.putParagraph(name, left, room, first, STEP);
+    pen.putParagraph(note, left, room, first + name.lines.length * STEP, STEP);
   }
   pen.putParagraph(work, half + 12, gap - 24, center - over + 36, STEP);
   drawArrow(pen, { from: half + 14, to: half + gap - 14, y: center, head: 26, width: screenLines.post });
@@ -74,6 +83,7 @@ function drawPair(
 function drawLanes(
   pen: Pen,
   lanes: readonly TurnLane[],
+  pitch: number,
   y: number,
   width: number,
   reject: (words: string) => void,
@@ -84,7 +94,7 @@ function drawLanes(
   );
   const to = width - Math.max(0, ...texts.map((text) => text.width)) - 28;
   if (lanes[0] && to - NAMES < 140) reject(lanes[0].text);
-  let middle = y + LANE / 2;
+  let middle = y + pitch / 2;
   for (const [i, lane] of lanes.entries()) {
     const name = pen.set(lane.name, { ...screenType.label, weight: 700 });
     if (name.width > NAMES - 16) reject(lane.name);
@@ -102,7 +112,7 @@ function drawLanes(
     pen.circle(b, middle, Math.abs(b - a) < DOT ? DOT * 0.55 : DOT, { fill: palette.ink });
     const text = texts[i];
     if (text) pen.put(text, width, middle + 11, 'end');
-    middle += LANE;
+    middle += pitch;
   }
-  return middle - LANE / 2;
+  return middle - pitch / 2;
 }
