@@ -1,40 +1,7 @@
-import {
-  asGiven,
-  combine,
-  FROM_LESSON,
-  input,
-  nutrientIn,
-  parseAmount,
-  scale,
-  type Worked,
-  writeAmount,
-  writeCount,
-} from '../../nutrition/index.js';
-import type { ComputeContext, Computed, ComputedNumber } from '../contract.js';
-import type { Published } from '../published.js';
-import {
-  type Often,
-  type Portioned,
-  type StepRow,
-  TOLD,
-  type Told,
-  type Touch,
-  type Values,
-} from './schema.js';
-
-/** What a step changes, and the id of the number that says it. */
-export interface Effect {
-  readonly number: string;
-  readonly way: 'less' | 'more';
-  /** Of what: a nutrient, or the food itself. */
-  readonly of:
-    | { readonly nutrient: Told }
-    | { readonly food: string; readonly measure: string; readonly bare: boolean };
-  /** For how long it is counted; `once` where nobody said how often, `serving` for what was rinsed. */
-  readonly per: 'day' | 'week' | 'once' | 'serving';
-  readonly known: boolean;
-  readonly basis?: string;
-}
+import { nutrientIn } from '../../nutrition/index.js';
+import type { ComputeContext, Computed } from '../contract.js';
+import { type Effect, effectOf, less, timesNumber } from './compute-effect.js';
+import { DAYS_A_WEEK, type StepRow, type Touch, type Values } from './schema.js';
 
 export interface PlanResult extends Computed {
   /** By the key of a step. */
@@ -43,7 +10,6 @@ export interface PlanResult extends Computed {
   readonly estimated: readonly string[];
 }
 
-const DAYS_A_WEEK = 7;
 /** Fiber of a day from which it comes in slowly, in grams. */
 const MUCH_FIBER = 5;
 
@@ -80,120 +46,6 @@ export function compute({ id, steps, place }: Values, { published }: ComputeCont
       ...new Set(steps.flatMap(({ change }) => (change?.portion.estimated ? [change.portion.words] : []))),
     ],
   };
-}
-
-interface Made {
-  readonly effect: Effect;
-  /** None where another directive has it. */
-  readonly number?: ComputedNumber;
-}
-
-function effectOf(id: string, step: StepRow, published: ComputeContext['published']): Made | undefined {
-  const { change, rinse, often, key } = step;
-  if (rinse) {
-    const gone = less(published(rinse.id));
-    const [number] = gone?.numbers ?? [];
-    const nutrient = TOLD.find((name) => name === gone?.nutrient);
-    if (!gone || !nutrient || number === undefined) return undefined;
-    const of = { nutrient };
-    return { effect: { number, way: 'less', of, per: 'serving', known: true, basis: gone.basis } };
-  }
-  if (!change) return undefined;
-  const nutrient = toldOf(change);
-  const number = `${id}.${key}.${change.way}`;
-  const { food, portion, way } = change;
-  const record = { food: { id: food.id, ...food.record } };
-  if (nutrient === undefined) {
-    const { worked, measure, unit } = amountOver(change, often);
-    const per = often ? 'week' : 'once';
-    const what = `${food.name}, ${way}, ${per === 'once' ? 'each time' : 'a week'}`;
-    return {
-      effect: { number, way, of: { food: change.words, measure, bare: unit === '' }, per, known: true },
-      number: {
-        id: number,
-        value: worked.quantity.value,
-        ...worked.working,
-        unit,
-        sources: [],
-        what,
-        ...record,
-      },
-    };
-  }
-  const { quantity, working } = over(nutrientIn(food, nutrient, portion), often);
-  const per = often?.per ?? 'once';
-  const what = `${nutrient} in ${portion.words} of ${food.name}, ${per === 'once' ? 'each time' : `a ${per}`}`;
-  const { value, unit } = quantity;
-  return {
-    effect: { number, way, of: { nutrient }, per, known: value !== null },
-    number: { id: number, value, unit, ...working, sources: [food.record.source], what, ...record },
-  };
-}
-
-/** What is told of a food: as the row says; else its added sugars, its sugars where nobody knows how much is added, or its amount. */
-function toldOf({ way, tells, food: { per100g } }: Portioned): Told | undefined {
-  if (tells) return tells;
-  if (way === 'more') return undefined;
-  if ((per100g['added sugars'] ?? 0) > 0) return 'added sugars';
-  const sweet = per100g['added sugars'] === null && (per100g.sugars ?? 0) >= SWEET;
-  return sweet ? 'sugars' : undefined;
-}
-/** Sugars in 100 g from which a food counts as sweet. House rule. */
-const SWEET = 5;
-
-/** So many times what one time is; what is not known stays so. */
-function over(each: Worked, often: Often | undefined): Worked {
-  if (!often) return each;
-  const times = asGiven(input('times', often.times, `a ${often.per}`, FROM_LESSON));
-  return {
-    quantity: scale(each.quantity, often.times),
-    working: combine('each * times', [
-      { name: 'each', item: each.working },
-      { name: 'times', item: times },
-    ]),
-    estimated: each.estimated,
-  };
-}
-
-/** The food's own amount over a week, or of one time: in kitchen measures as written, else in grams. */
-function amountOver({ amount, portion }: Portioned, often: Often | undefined) {
-  const usual = amount ? undefined : parseAmount(portion.words);
-  const one = amount ?? (usual?.ok ? usual.value.amount : null);
-  const count = one ? one.count : portion.grams.value;
-  const times = often ? often.times * (often.per === 'day' ? DAYS_A_WEEK : 1) : 1;
-  const total = count * times;
-  const named = one
-    ? writeAmount({ ...one, count: total })
-        .slice(writeCount(total).length)
-        .trim()
-    : 'g';
-  const unit = one ? (one.unit ?? '') : 'g';
-  const inputs = [
-    input('count', count, one?.measure ?? 'g', FROM_LESSON),
-    ...(often ? [input('times', often.times, `a ${often.per}`, FROM_LESSON)] : []),
-  ];
-  const formula = ['count', ...(often ? ['times'] : []), ...(often?.per === 'day' ? [DAYS_A_WEEK] : [])].join(
-    ' * ',
-  );
-  return {
-    worked: { quantity: { value: total }, working: { formula, inputs } },
-    unit,
-    measure: unit === '' ? named : '',
-  };
-}
-
-/** How often, for the line that says what was counted. */
-function timesNumber(id: string, { key, often }: StepRow): ComputedNumber[] {
-  if (!often) return [];
-  const given = asGiven(input('times', often.times, `a ${often.per}`, FROM_LESSON));
-  const what = `how many times a ${often.per}`;
-  return [
-    { id: `${id}.${key}.times`, value: often.times, unit: '', decimals: 0, ...given, sources: [], what },
-  ];
-}
-
-function less(found: Published | undefined) {
-  return found?.kind === 'less' ? found : undefined;
 }
 
 /** What the steps touch together, and much fiber where a food brings it; a value that is not known counts as much. */

@@ -56,6 +56,8 @@ export const TOUCHES = [
 ] as const;
 export type Touch = (typeof TOUCHES)[number];
 
+export const DAYS_A_WEEK = 7;
+
 /** How often a step is taken, as the row says it. */
 export interface Often {
   readonly times: number;

@@ -1,5 +1,5 @@
 import type { TermTable } from '../../languages/index.js';
-import type { Effect } from './compute.js';
+import type { Effect } from './compute-effect.js';
 import type { Month, Told } from './schema.js';
 
 export type Sureness = 'not-yet' | 'maybe' | 'likely' | 'sure';
