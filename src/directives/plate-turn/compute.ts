@@ -8,6 +8,7 @@ import {
   NEEDS,
   type Need,
 } from '../../nutrition/index.js';
+import { decimalsOf } from '../compute-decimals.js';
 import { type DishKind, type DishPart, dishNumbers, sourcesOf, totalNumber } from '../compute-dish.js';
 import type { ComputeContext, Computed, ComputedNumber } from '../contract.js';
 import { quoted, readProblem } from '../problems.js';
@@ -178,6 +179,7 @@ function numbersOf(
     value: worked.quantity.value,
     ...(worked.quantity.atLeast ? { atLeast: true } : {}),
     unit: worked.quantity.unit,
+    ...decimalsOf(nutrient),
     ...worked.working,
     sources: sourcesOf(foods),
     what: `${nutrient} ${name} the turn, for one person`,
