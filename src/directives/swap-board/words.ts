@@ -2,7 +2,8 @@ import type { Inline } from '../../document/index.js';
 import type { ViewContext } from '../contract.js';
 import { shortName } from '../dish-names.js';
 import { capital, withNumbers } from '../words.js';
-import { type BoardResult, type BoardSwap, type Change, lostIn } from './compute.js';
+import { type BoardResult, type BoardSwap, lostIn } from './compute.js';
+import type { Change } from './compute-changes.js';
 
 /** A food's name among all foods of the board. */
 export function namesOf(
