@@ -11,6 +11,8 @@ interface Words {
 
 const CUT =
   '(?:cut\\p{L}*|skip\\p{L}*|swap\\p{L}*|trad\\p{L}*|replac\\p{L}*|drop\\p{L}*|less|fewer|reduc\\p{L}*|limit\\p{L}*|leav\\p{L}*|stop\\p{L}*|without|switch\\p{L}*|hal(?:f|ve)\\p{L}*|smaller|no|avoid\\p{L}*|give up|instead|delay\\p{L}*|miss\\p{L}*)';
+/** Behind what there is less of. */
+const LESS = 'less|fewer|smaller|out|away';
 const ADD = '(?:add\\p{L}*|drink\\p{L}*|more|raise\\p{L}*|have|extra|increase\\p{L}*|sip\\p{L}*)';
 const SWEET_DRINK =
   '(?:juices?|sodas?|colas?|soft drinks?|pop|lemonades?|sweet (?:tea|drink)s?|sweet\\p{L}* drinks?|sugary drinks?|sports drinks?|energy drinks?)';
@@ -26,20 +28,27 @@ function words(...parts: readonly string[]): RegExp {
   );
 }
 
+/** What is done before the thing, or that there is less of it behind. */
+function either(before: string, thing: string, behind: string): RegExp {
+  return new RegExp(`${words(before, thing).source}|${words(thing, `(?:${behind})`).source}`, 'iu');
+}
+
 const LISTS: Readonly<Record<Spoken, Words>> = {
   en: {
     touches: {
-      'cuts carbohydrate': words(CUT, `(?:${MEAL}|${STARCH}|${SWEET_DRINK})`),
-      'cuts sweet drinks': words(CUT, `(?:${SWEET_DRINK}|sugar)`),
-      'skips a meal': words(
-        `(?:(?:skip|delay|miss|leav|push|without|no|fast)\\p{L}*.*(?<!\\p{L})${MEAL}|fasting|eat later|(?:nothing|no food) (?:after|before|until|till).*)`,
+      'cuts carbohydrate': either(CUT, `(?:${MEAL}|${STARCH}|${SWEET_DRINK})`, LESS),
+      'cuts sweet drinks': either(CUT, `(?:${SWEET_DRINK}|sugar)`, LESS),
+      'skips a meal': either(
+        '(?:(?:skip|delay|miss|leav|push)\\p{L}*|without|no|fast(?! ?-?food))',
+        `(?<!fast[- ]food )${MEAL}`,
+        `${LESS}|later`,
       ),
       'cuts salt': words('(?:salt\\p{L}*|sodium|rins\\p{L}*|drain\\p{L}*|bouillon|soy sauce)'),
       'salt substitute': words(
         '(?:salt[- ](?:substitutes?|replacers?)|(?:lite|light|low[- ]sodium|potassium|mineral)[- ]salt|potassium chloride|other salt)',
       ),
       'adds fiber': words('(?:fib(?:er|re)|bran|psyllium|high-fib(?:er|re).*)'),
-      'adds water': words(ADD, '(?:water|fluids?|glass(?:es)? of (?:water|tea))'),
+      'adds water': words(ADD, '(?:(?<!(?:for|with) )water|fluids?|glass(?:es)? of (?:water|tea))'),
       'adds protein': words('protein'),
       greens: words(
         '(?:greens|salads?|broccoli|kale|spinach|collards?|chard|brussels sprouts|lettuces?|parsley|cabbages?)',
@@ -56,7 +65,7 @@ const LISTS: Readonly<Record<Spoken, Words>> = {
       '(?<![\\p{L}\\p{N}])(?:fasting(?: (?:days?|hours?|window|plan))?|' +
         '(?<!(?:walk|run|swim|danc|cycl|bik|mov|going|go)\\p{L}* )fast (?:for|until|till|from|on|every|each|one|two|three|a |\\d)|' +
         'eat(?:ing)? only (?:between|from|raw|juice|fruit|soup|one food)|only (?:juice|raw food)|' +
-        '(?:juice|raw|soup|smoothie|water|fruit)[- ]only|' +
+        '(?:juice|raw|raw food|soup|smoothie|water|fruit)[- ]only|' +
         '(?:juice|water|soup|smoothie|raw) (?:cleanse|fast|days?|diet|detox)|cleanse|detox|' +
         '(?:nothing|no food|no eating) (?:after|before|until|till) (?:\\d|noon)|' +
         '(?:16|18|20|14|12) ?[:/] ?(?:8|6|4|10|12))(?![\\p{L}\\p{N}])',

@@ -21,6 +21,9 @@ describe('a step pulls the cautions of what it touches', () => {
   it.each([
     ['swap one sweet drink a day for water', ['treat-low-first', 'carb-low-sugar', 'carb-sglt2']],
     ['leave out one snack a day', ['carb-low-sugar', 'carb-sglt2']],
+    ['eat one snack less a day', ['carb-low-sugar', 'carb-sglt2']],
+    ['eat one lunch later a week', ['fasting-not-for', 'carb-low-sugar']],
+    ['drink one soda less a day', ['treat-low-first', 'carb-low-sugar']],
     ['have one slice less ; less = 1 oz wheat bread', ['carb-low-sugar', 'carb-sglt2']],
     ['skip one breakfast a week', ['fasting-not-for', 'carb-low-sugar']],
     ['rinse one can of beans', ['sodium-lithium', 'sodium-heart-water-pills', 'sodium-need-more']],
@@ -43,6 +46,13 @@ describe('a step pulls the cautions of what it touches', () => {
       expect.arrayContaining([expect.stringMatching(/^(?:sodium|carb|treat|fasting|warfarin)-/)]),
     );
   });
+
+  it.each([
+    ['swap one sweet drink a day for water', 'fluids-limit'],
+    ['have one bowl of noodles for dinner a week', 'fasting-not-for'],
+    ['eat one fast food meal less a week', 'fasting-not-for'],
+    ['walk fast for 10 minutes a day', 'fasting-not-for'],
+  ])('%s does not pull %s', (row, id) => expect(pulledBy(row)).not.toContain(id));
 
   it('all of them in a language whose words nobody listed', () => {
     expect(touchesOf('aaa', undefined, false, 'xx')).toHaveLength(12);
