@@ -8,6 +8,7 @@ import {
   onlyIfFortified,
   swapChange,
 } from '../../nutrition/index.js';
+import { decimalsOf } from '../compute-decimals.js';
 import type { ComputedNumber } from '../contract.js';
 import type { SwapNutrient, SwapRow } from './schema.js';
 
@@ -47,6 +48,7 @@ export function changeOf(
       id: `${name}-${when}`,
       value: worked.quantity.value,
       unit: worked.quantity.unit,
+      ...decimalsOf(nutrient),
       ...worked.working,
       sources: [food.record.source],
       // Only the two sides of one swap stand side by side, so that each row has amounts of its own.
@@ -58,6 +60,7 @@ export function changeOf(
     id: `${name}-change`,
     value: change.value,
     unit: change.unit,
+    ...decimalsOf(nutrient),
     ...change.working,
     sources: [...new Set([row.old, row.fresh].map(({ food }) => food.record.source))],
     what: `change of ${nutrient} from ${row.old.food.name} to ${row.fresh.food.name}`,
