@@ -87,6 +87,18 @@ describe('what is refused whoever writes it', () => {
     expect(check(text)).toEqual([]);
   });
 
+  it('looks at the wrong options of a quiz too, so that no unsafe act stands there as a choice', () => {
+    const option = {
+      ...passage('Stop taking your insulin when you feel well.'),
+      where: 'quiz option' as const,
+    };
+    expect(
+      found((r) =>
+        checkRefusedWords({ passages: [option], language: 'en', audience: 'adults', register }, r),
+      ),
+    ).toEqual([expect.stringMatching(/^E03 @4 .* in quiz option changes a medicine/)]);
+  });
+
   it('looks at raw food only where people must not have it', () => {
     const text = 'Try sushi and raw milk.';
     expect(check(text)).toEqual([]);
