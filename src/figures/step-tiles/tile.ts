@@ -69,26 +69,35 @@ export function setTile(pen: Pen, tile: StepTile, look: TileLook): SetTile {
       const height = tileHeight(look, row.above, row.below);
       const edge = tile.current ? palette.accent : palette.ink;
       const width = tile.current ? look.firm : look.outline;
-      pen.rect(x, y, look.width, height, { fill: palette.paper, edge, width, radius: look.radius });
+      // Lines stand inside, so that nothing is cut at the edge of the drawing.
+      const half = width / 2;
+      const [left, top, inside] = [x + half, y + half, look.width - width];
+      pen.rect(left, top, inside, height - width, { fill: palette.paper, edge, width, radius: look.radius });
       const fill = tile.current ? palette.accent : palette.tint;
-      pen.rect(x, y, look.width, look.tab, { fill, edge, width, radius: look.radius });
+      pen.rect(left, top, inside, look.tab - width, { fill, edge, width, radius: look.radius });
       pen.put(month, x + look.width / 2, y + look.tab / 2 + (look.month.size * CAP_HEIGHT) / 2, 'middle');
-      const top = y + look.tab + look.padding;
+      const under = y + look.tab + look.padding;
       if (blank)
         for (let i = 1; i <= WRITING_LINES; i++)
           pen.line(
             x + look.padding,
-            top + i * look.writing,
+            under + i * look.writing,
             x + look.padding + inner,
-            top + i * look.writing,
+            under + i * look.writing,
             {
               edge: palette.hair,
               width: look.hair,
             },
           );
       else
-        pen.putParagraph(action, x + look.padding, inner, top + look.action.size * 0.95, look.action.leading);
-      const boxes = top + row.above + look.padding;
+        pen.putParagraph(
+          action,
+          x + look.padding,
+          inner,
+          under + look.action.size * 0.95,
+          look.action.leading,
+        );
+      const boxes = under + row.above + look.padding;
       drawBoxes(pen, look, x + look.padding, boxes);
       if (tile.effect.length === 0) return;
       const line = boxes + look.box + look.padding;
