@@ -104,6 +104,7 @@ export const WORD_RULES: readonly WordRule[] = [
     patterns: [
       '3,?500[- ](?:k?cal(?:orie)?s?)\\b[^.?!]{0,60}\\b(?:pound|lb)',
       `(?:lose|drop|shed|melt|take off)(?:s|ing)? (?:about |up to |around )?\\d[\\d.,]* ?${WEIGHT}\\b[^.?!]{0,40}\\b(?:in|by|within|every|each|per) (?:just )?(?:\\d+|a|an|one|two|three|four|five|six|seven|eight|nine|ten|twelve)? ?(?:days?|weeks?|months?|years?|spring|summer|fall|winter|christmas|new year)`,
+      `(?:lose|drop|shed|take off)(?:s|ing)? (?:about |up to |around )?(?:a|one|two|three|four|five|six|ten|half a|\\d[\\d.,]*) ?${WEIGHT} (?:a|per|each|every|in|by)`,
       `\\d[\\d.,]* ?${WEIGHT} (?:lighter|less|down|gone) (?:in|by|within|after) `,
     ],
   },
@@ -116,6 +117,7 @@ export const WORD_RULES: readonly WordRule[] = [
     patterns: [
       '(?:you|your body) (?:should|must|need to|can|may) (?:eat|have|get|aim for) (?:about |only |up to )?\\d[\\d,]{2,} ?(?:k?cal(?:orie)?s?|kilocalories)',
       '(?:your|my) (?:calorie|energy|weight|kcal) (?:goal|target|limit|budget)',
+      '(?:cut|drop|save|lose|eat) (?:out )?(?:about |around |only )?\\d[\\d,]* ?(?:k?cal(?:orie)?s?|kilocalories) (?:less |fewer |more )?(?:a|per|each|every) (?:day|week)',
       '(?:your|my) (?:goal|target|ideal) weight',
       '(?:write|fill|put) (?:down |in )?your (?:height|weight|bmi|waist)',
       '(?:work out|calculate|find|know) your (?:bmi|body mass index|ideal weight|calorie needs?)',
@@ -128,6 +130,7 @@ export const WORD_RULES: readonly WordRule[] = [
     instead: 'Say that such plans need a clinic; the care team runs them.',
     unlessDenied: true,
     patterns: [
+      'replac(?:e|es|ing) (?:all|your|two|three|every|most) (?:of )?(?:your )?meals? (?:with|by) (?:shakes?|juices?|smoothies|soups?|powders?)',
       '(?:total )?meal[- ]replacements? (?:plan|diet|shakes? (?:for|instead))',
       '(?:very[- ]low[- ]calorie|crash) (?:diet|plan)',
       '(?:eat|have|get|stay (?:under|below)|only|under|less than|at most) (?:about |only |up to )?(?:[1-9]\\d{2}|1,?[01]\\d{2}) ?(?:k?cal(?:orie)?s?|kilocalories) (?:a|per|each|in a|the whole) day',
@@ -145,6 +148,9 @@ export const WORD_RULES: readonly WordRule[] = [
       '(?:16|18|20|14|12) ?[:/] ?(?:8|6|4|10|12) (?:fast|fasting|plan|method|window)',
       '(?:eat|eating) only (?:between|from) \\d{1,2}(?:[.:]\\d\\d)? ?(?:am|pm)?',
       '(?:juice|water|soup|smoothie|cabbage|grapefruit|raw)[- ](?:only )?(?:cleanse|fast|diet|detox) (?:for|of|day|plan)',
+      '(?:one|two) meals? (?:a|per|each) day',
+      'stop eating (?:at|by|after|before) (?:\\d|noon)',
+      'eat(?:ing)? (?:only )?(?:with)?in (?:a |an )?\\d+.hours?|eating window|time[- ]restricted eating',
       '(?:eat|drink) (?:nothing but|only) (?:juice|water|soup|fruit|raw food|cabbage|smoothies)',
     ],
   },

@@ -22,6 +22,9 @@ const NUMBERS = {
   five: 5,
   six: 6,
   seven: 7,
+  eight: 8,
+  nine: 9,
+  ten: 10,
 };
 const NUMBER = `(?:${Object.keys(NUMBERS).join('|')}|\\d{1,2})`;
 const VERB =

@@ -83,9 +83,13 @@ function readRinse(
 /** "Two drinks a day" beside the amount of one: nobody knows for which of both the amount stands. */
 function isUnclear(action: string, { amount }: Portioned, often: Often | undefined): boolean {
   if (!often) return false;
-  const count = /(?<![\p{L}\d])(\d{1,2}|two|three|four|five|six|seven)(?![\p{L}\d])/iu.exec(action)?.[1];
+  if ((action.match(/(?<!\p{L})(?:an?|per|each|every) (?:day|week)(?!\p{L})/giu) ?? []).length > 1)
+    return true;
+  const count = /(?<![\p{L}\d])(\d{1,2}|two|three|four|five|six|seven|eight|nine|ten)(?![\p{L}\d])/iu.exec(
+    action,
+  )?.[1];
   if (count === undefined) return false;
-  const words = ['two', 'three', 'four', 'five', 'six', 'seven'];
+  const words = ['two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
   const value = words.includes(count.toLowerCase()) ? words.indexOf(count.toLowerCase()) + 2 : Number(count);
   return value > 1 && value !== amount?.count && value !== often.times;
 }

@@ -10,7 +10,7 @@ interface Words {
 }
 
 const CUT =
-  '(?:cut\\p{L}*|skip\\p{L}*|swap\\p{L}*|trad\\p{L}*|replac\\p{L}*|drop\\p{L}*|less|fewer|reduc\\p{L}*|limit\\p{L}*|leav\\p{L}*|stop\\p{L}*|without|switch\\p{L}*|hal(?:f|ve)\\p{L}*|smaller|no|avoid\\p{L}*|give up|instead|delay\\p{L}*|miss\\p{L}*)';
+  '(?:cut\\p{L}*|skip\\p{L}*|swap\\p{L}*|trad\\p{L}*|replac\\p{L}*|drop\\p{L}*|less|fewer|reduc\\p{L}*|limit\\p{L}*|leav\\p{L}*|stop\\p{L}*|without|switch\\p{L}*|hal(?:f|ve)\\p{L}*|smaller|no|avoid\\p{L}*|give up|instead|in place of|rather than|(?:choose|choosing|pick|have|drink)(?= .*over)|delay\\p{L}*|miss\\p{L}*)';
 /** Behind what there is less of. */
 const LESS = 'less|fewer|smaller|out|away';
 const ADD = '(?:add\\p{L}*|drink\\p{L}*|more|raise\\p{L}*|have|extra|increase\\p{L}*|sip\\p{L}*)';
@@ -33,40 +33,56 @@ function either(before: string, thing: string, behind: string): RegExp {
   return new RegExp(`${words(before, thing).source}|${words(thing, `(?:${behind})`).source}`, 'iu');
 }
 
+/** Any of these. */
+function anyOf(...lists: readonly RegExp[]): RegExp {
+  return new RegExp(lists.map(({ source }) => source).join('|'), 'iu');
+}
+
 const LISTS: Readonly<Record<Spoken, Words>> = {
   en: {
     touches: {
-      'cuts carbohydrate': either(CUT, `(?:${MEAL}|${STARCH}|${SWEET_DRINK})`, LESS),
+      'cuts carbohydrate': anyOf(
+        either(CUT, `(?:${MEAL}|${STARCH}|${SWEET_DRINK}|calor\\p{L}*|kcal)`, LESS),
+        words('(?:keto\\p{L}*|(?:low|no|zero|very low)[- ]carb\\p{L}*)'),
+      ),
       'cuts sweet drinks': either(CUT, `(?:${SWEET_DRINK}|sugar)`, LESS),
-      'skips a meal': either(
-        '(?:(?:skip|delay|miss|leav|push)\\p{L}*|without|no|fast(?! ?-?food))',
-        `(?<!fast[- ]food )${MEAL}`,
-        `${LESS}|later`,
+      'skips a meal': anyOf(
+        either(
+          '(?:(?:skip|delay|miss|leav|push)\\p{L}*|without|no|later|fast(?! ?-?food))',
+          `(?<!fast[- ]food )${MEAL}`,
+          `${LESS}|later`,
+        ),
+        words('eat\\p{L}*', '(?:later|until (?:\\d.*|noon))'),
+        words('(?:break\\p{L}*|keep\\p{L}*)', 'fast'),
       ),
       'cuts salt': words('(?:salt\\p{L}*|sodium|rins\\p{L}*|drain\\p{L}*|bouillon|soy sauce)'),
       'salt substitute': words(
-        '(?:salt[- ](?:substitutes?|replacers?)|(?:lite|light|low[- ]sodium|potassium|mineral)[- ]salt|potassium chloride|other salt)',
+        '(?:salt[- ](?:substitutes?|replacers?)|(?:lite|light|low[- ]sodium|potassium|mineral)[- ]salt|potassium chloride|other salt|salt[- ]alternatives?|(?:no|zero)[- ]sodium salt|sodium[- ]free salt)',
       ),
       'adds fiber': words('(?:fib(?:er|re)|bran|psyllium|high-fib(?:er|re).*)'),
       'adds water': words(ADD, '(?:(?<!(?:for|with) )water|fluids?|glass(?:es)? of (?:water|tea))'),
-      'adds protein': words('protein'),
+      'adds protein': words('(?:protein|whey)'),
       greens: words(
         '(?:greens|salads?|broccoli|kale|spinach|collards?|chard|brussels sprouts|lettuces?|parsley|cabbages?)',
       ),
       supplement: words(
-        '(?:supplements?|vitamins?|multivitamins?|tablets?|pills?|capsules?|gumm(?:y|ies)|fish oil|protein powders?|herbal.*)',
+        '(?:supplements?|vitamins?|multivitamins?|tablets?|pills?|capsules?|gumm(?:y|ies)|fish oil|protein powders?|whey|herbal.*|omega.*|magnesium|zinc|turmeric|biotin|melatonin)',
       ),
       activity: words(
-        '(?:walk\\p{L}*|exercis\\p{L}*|run|running|jog\\p{L}*|swim\\p{L}*|danc\\p{L}*|cycl\\p{L}*|bik\\p{L}*|stairs|climb\\p{L}*|garden\\p{L}*|stretch\\p{L}*|yoga|gym|activity|active|move|moving|steps)',
+        '(?:walk\\p{L}*|exercis\\p{L}*|run|running|jog\\p{L}*|swim\\p{L}*|danc\\p{L}*|cycl\\p{L}*|bik\\p{L}*|stairs|climb\\p{L}*|garden\\p{L}*|stretch\\p{L}*|yoga|gym|activity|active|move|moving|steps|squats?|push-?ups?|sit-?ups?|sports?|tennis|soccer|dumbbells?)',
       ),
-      alcohol: words('(?:alcohol\\p{L}*|wine|beers?|spirits|liquor|cocktails?|whisk\\p{L}*|vodka|rum)'),
+      alcohol: words(
+        '(?:alcohol\\p{L}*|wine|beers?|spirits|liquor|cocktails?|whisk\\p{L}*|vodka|rum|gin|cider|tequila|nightcaps?)',
+      ),
     },
     fasting: new RegExp(
       '(?<![\\p{L}\\p{N}])(?:fasting(?: (?:days?|hours?|window|plan))?|' +
-        '(?<!(?:walk|run|swim|danc|cycl|bik|mov|going|go)\\p{L}* )fast (?:for|until|till|from|on|every|each|one|two|three|a |\\d)|' +
+        '(?<!(?:walk|run|swim|danc|cycl|bik|mov|going|go)\\p{L}* |break\\p{L}* (?:the|your|my|a) )fast (?:for|until|till|from|on|every|each|one|two|three|a |\\d)|' +
         'eat(?:ing)? only (?:between|from|raw|juice|fruit|soup|one food)|only (?:juice|raw food)|' +
         '(?:juice|raw|raw food|soup|smoothie|water|fruit)[- ]only|' +
         '(?:juice|water|soup|smoothie|raw) (?:cleanse|fast|days?|diet|detox)|cleanse|detox|' +
+        'eat(?:ing)? (?:only )?(?:with)?in (?:a |an )?\\d+.hours?|eating window|time[- ]restricted|one meal (?:a|per|each) day|' +
+        'stop eating (?:at|by|after|before) (?:\\d|noon)|' +
         '(?:nothing|no food|no eating) (?:after|before|until|till) (?:\\d|noon)|' +
         '(?:16|18|20|14|12) ?[:/] ?(?:8|6|4|10|12))(?![\\p{L}\\p{N}])',
       'iu',
@@ -106,7 +122,7 @@ function foodTouches({ way, food, tells }: Portioned): Touch[] {
     ...(!less && /^(?:drinking |tap |plain )?water\b/.test(food.name) ? (['adds water'] as const) : []),
     ...(flags.includes('leafy-green') ? (['greens'] as const) : []),
     ...(flags.includes('alcohol') ? (['alcohol'] as const) : []),
-    ...(flags.includes('potassium-chloride') ? (['salt substitute'] as const) : []),
+    ...(!less && flags.includes('potassium-chloride') ? (['salt substitute'] as const) : []),
   ];
 }
 
@@ -116,7 +132,8 @@ export function plansFast(action: string, language: string): boolean {
 }
 
 /** Rooms that a potassium salt is never shown to, in the words with which a lesson names its audience. */
-const NO_POTASSIUM_SALT = /child|kids|toddler|famil|infant|bab(?:y|ies)|pregnan|expecting|kidney/i;
+const NO_POTASSIUM_SALT =
+  /child|kids|teen|toddler|parent|famil|infant|bab(?:y|ies)|breastfe|pregnan|expecting|kidney|dialysis|CKD/i;
 
 export function noPotassiumSalt(audience: string): boolean {
   return NO_POTASSIUM_SALT.test(audience);

@@ -51,7 +51,8 @@ export function compute(values: Values, context: ComputeContext): BoardResult | 
   const idle = swaps.map((swap) => doesItsJob(swap, context)).includes(false);
   if (idle || conditions.includes(undefined)) return undefined;
   const traps = trapsOf(values);
-  const lost = new Set(swaps.flatMap((swap) => lostIn(swap)));
+  // Vitamin B12 that may be lost calls for its caution as that which is.
+  const lost = new Set(swaps.flatMap((swap) => [...lostIn(swap), ...(mayLoseB12(swap) ? [B12] : [])]));
   const used = rows.flatMap(({ old, fresh }) => [old, fresh]);
   return {
     numbers,
@@ -61,8 +62,8 @@ export function compute(values: Values, context: ComputeContext): BoardResult | 
           { food: old.food, place: old.piece.place, side: 'old' as const },
           { food: fresh.food, place: fresh.piece.place, side: 'new' as const },
         ]),
-        // A trap of the worksheet is named and not offered.
-        ...traps.map((food) => ({ food, place: values.place, side: 'old' as const })),
+        // A trap stands on the worksheet, so that it is looked at like any food of the lesson.
+        ...traps.map((food) => ({ food, place: values.place })),
       ],
       // As in a turned dish, nothing is ranked and nothing is a goal.
       nutrients: [],
@@ -83,6 +84,12 @@ export function compute(values: Values, context: ComputeContext): BoardResult | 
 }
 
 const MORNING = /\b(?:breakfasts?|mornings?)\b/i;
+
+const B12 = 'vitamin B12';
+
+function mayLoseB12({ changes }: BoardSwap): boolean {
+  return changes.some(({ nutrient, lost }) => nutrient === B12 && lost === null);
+}
 
 export function lostIn({ changes }: BoardSwap): SwapNutrient[] {
   return changes.flatMap(({ nutrient, lost }) => (lost === true ? [nutrient] : []));
