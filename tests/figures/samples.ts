@@ -80,85 +80,6 @@ export const bricks: BrickRows = {
   words: { sure: 'still there', unsure: 'may be there', gone: 'gone' },
 };
 
-export const steps: StepTiles = {
-  kind: 'step-tiles',
-  id: 'steps',
-  mode: 'shown',
-  alternative,
-  numbers: [],
-  tiles: [
-    {
-      month: 'Jan',
-      action: 'Swap one sweet drink a day for water',
-      effect: [
-        { text: 'Each day: ' },
-        { text: '37\u00a0g', number: 'steps.jan.less' },
-        { text: ' less sugar' },
-      ],
-      current: true,
-    },
-    {
-      month: 'Feb',
-      action: 'Rinse canned beans',
-      effect: [
-        { text: 'In 1/2 cup, with liquid: ' },
-        { text: '1,200\u00a0to\u00a01,800\u00a0mg', number: 'rinse.drop' },
-        { text: ' less sodium' },
-      ],
-      current: false,
-    },
-    { month: 'Mar', action: 'Add one cup of vegetables at supper', effect: [], current: false },
-    { month: 'Apr', action: 'Keep your steps going', effect: [], current: false },
-    { month: 'May', action: 'Walk to the shop once a week', effect: [], current: false },
-    { month: 'Jun', action: 'Keep your steps going', effect: [], current: false },
-  ],
-  words: { boxes: 'Check a box for each week that you kept the step.' },
-};
-
-/** The same without words of steps, as a worksheet has it. */
-export const blankSteps: StepTiles = {
-  ...steps,
-  mode: 'blank',
-  tiles: steps.tiles.map(({ month }) => ({ month, action: '', effect: [], current: false })),
-};
-
-export const rungs: CostRungs = {
-  kind: 'cost-rungs',
-  id: 'cost',
-  mode: 'shown',
-  alternative,
-  numbers: [],
-  worth: 25,
-  whole: false,
-  rungs: [
-    { letter: 'A', sign: 'pot', words: 'Dried, cooked at home', value: 28, text: '28¢', number: 'cost.a' },
-    { letter: 'B', sign: 'can', words: 'Canned, drained', value: 68, text: '68¢', number: 'cost.b' },
-    {
-      letter: 'C',
-      sign: 'frozen',
-      words: 'Frozen, boiled, no salt',
-      value: 105,
-      text: '$1.05',
-      number: 'cost.c',
-    },
-    { letter: 'D', sign: 'leaf', words: 'Fresh', value: null, text: 'ask for this week’s price' },
-  ],
-  posts: [
-    { at: 0, words: '0¢', number: 'cost.mark-0' },
-    { at: 50, words: '50¢', number: 'cost.mark-2' },
-    { at: 100, words: '$1.00', number: 'cost.mark-4' },
-  ],
-};
-
-export const arabicRungs: CostRungs = {
-  ...rungs,
-  rungs: [
-    { letter: 'أ', sign: 'pot', words: 'مجففة، مطبوخة', value: 28, text: '28¢', number: 'cost.a' },
-    { letter: 'ب', sign: 'can', words: 'معلبة، مصفّاة', value: 68, text: '68¢', number: 'cost.b' },
-    { letter: 'ج', sign: 'frozen', words: 'مجمدة', value: null, text: 'اسأل عن سعر هذا الأسبوع' },
-  ],
-};
-
 export const measures: MeasureRow = {
   kind: 'measure-row',
   id: 'pours',
@@ -260,78 +181,6 @@ export const arabicBricks: BrickRows = {
   words: { sure: 'باقٍ', unsure: 'قد يبقى', gone: 'زال' },
 };
 
-export const shares: ShareRows = {
-  kind: 'share-rows',
-  id: 'day',
-  mode: 'shown',
-  alternative,
-  numbers: [],
-  rows: [
-    {
-      name: 'Carbohydrate',
-      share: 7.4,
-      text: '7%',
-      number: 'day.carbohydrate.share',
-      range: { low: 45, high: 65, words: '45 to 65%' },
-    },
-    {
-      name: 'Protein',
-      share: 22,
-      text: '22%',
-      number: 'day.protein.share',
-      range: { low: 10, high: 35, words: '10 to 35%' },
-    },
-    {
-      name: 'Fat',
-      share: null,
-      text: 'not known',
-      number: 'day.fat.share',
-      range: { low: 20, high: 35, words: '20 to 35%' },
-    },
-  ],
-  words: { brick: '1 brick is 5% of the energy', range: 'usual range for adults' },
-};
-
-const noMinutes = {
-  moderate: 0,
-  vigorous: 0,
-  text: '',
-  number: 'week.none',
-  strength: false,
-  balance: false,
-};
-
-export const week: WeekBricks = {
-  kind: 'week-bricks',
-  id: 'week',
-  mode: 'shown',
-  alternative,
-  numbers: [],
-  days: [
-    { ...noMinutes, name: 'Mon', moderate: 25, text: '25', number: 'week.mon' },
-    { ...noMinutes, name: 'Tue' },
-    { ...noMinutes, name: 'Wed', strength: true, balance: true },
-    { ...noMinutes, name: 'Thu', moderate: 10, text: '10', number: 'week.thu', balance: true },
-    { ...noMinutes, name: 'Fri' },
-    { ...noMinutes, name: 'Sat', moderate: 5, vigorous: 60, text: '65', number: 'week.sat', strength: true },
-    { ...noMinutes, name: 'Sun' },
-  ],
-  sum: { moderate: 40, vigorous: 60, text: '100 minutes', number: 'week.sum' },
-  goals: [
-    { at: 150, words: '150' },
-    { at: 300, words: '300' },
-  ],
-  words: {
-    days: 'Minutes that count',
-    sum: 'The week',
-    brick: '10 minutes',
-    vigorous: 'vigorous, counted twice',
-    strength: 'strength work',
-    balance: 'balance work',
-    balanceLetter: 'B',
-  },
-};
-
 /** A band that eases over a year. */
 export const band: ChangeBand = {
   kind: 'change-band',
@@ -418,3 +267,154 @@ export function paper(change: Partial<DrawOptions> = {}): DrawOptions {
 export function screen(change: Partial<DrawOptions> = {}): DrawOptions {
   return { ...paper(), medium: 'screen', width: 1168, height: 468, ...change };
 }
+
+export const shares: ShareRows = {
+  kind: 'share-rows',
+  id: 'day',
+  mode: 'shown',
+  alternative,
+  numbers: [],
+  rows: [
+    {
+      name: 'Carbohydrate',
+      share: 7.4,
+      text: '7%',
+      number: 'day.carbohydrate.share',
+      range: { low: 45, high: 65, words: '45 to 65%' },
+    },
+    {
+      name: 'Protein',
+      share: 22,
+      text: '22%',
+      number: 'day.protein.share',
+      range: { low: 10, high: 35, words: '10 to 35%' },
+    },
+    {
+      name: 'Fat',
+      share: null,
+      text: 'not known',
+      number: 'day.fat.share',
+      range: { low: 20, high: 35, words: '20 to 35%' },
+    },
+  ],
+  words: { brick: '1 brick is 5% of the energy', range: 'usual range for adults' },
+};
+
+const noMinutes = {
+  moderate: 0,
+  vigorous: 0,
+  text: '',
+  number: 'week.none',
+  strength: false,
+  balance: false,
+};
+
+export const week: WeekBricks = {
+  kind: 'week-bricks',
+  id: 'week',
+  mode: 'shown',
+  alternative,
+  numbers: [],
+  days: [
+    { ...noMinutes, name: 'Mon', moderate: 25, text: '25', number: 'week.mon' },
+    { ...noMinutes, name: 'Tue' },
+    { ...noMinutes, name: 'Wed', strength: true, balance: true },
+    { ...noMinutes, name: 'Thu', moderate: 10, text: '10', number: 'week.thu', balance: true },
+    { ...noMinutes, name: 'Fri' },
+    { ...noMinutes, name: 'Sat', moderate: 5, vigorous: 60, text: '65', number: 'week.sat', strength: true },
+    { ...noMinutes, name: 'Sun' },
+  ],
+  sum: { moderate: 40, vigorous: 60, text: '100 minutes', number: 'week.sum' },
+  goals: [
+    { at: 150, words: '150' },
+    { at: 300, words: '300' },
+  ],
+  words: {
+    days: 'Minutes that count',
+    sum: 'The week',
+    brick: '10 minutes',
+    vigorous: 'vigorous, counted twice',
+    strength: 'strength work',
+    balance: 'balance work',
+    balanceLetter: 'B',
+  },
+};
+
+export const steps: StepTiles = {
+  kind: 'step-tiles',
+  id: 'steps',
+  mode: 'shown',
+  alternative,
+  numbers: [],
+  tiles: [
+    {
+      month: 'Jan',
+      action: 'Swap one sweet drink a day for water',
+      effect: [
+        { text: 'Each day: ' },
+        { text: '37\u00a0g', number: 'steps.jan.less' },
+        { text: ' less sugar' },
+      ],
+      current: true,
+    },
+    {
+      month: 'Feb',
+      action: 'Rinse canned beans',
+      effect: [
+        { text: 'In 1/2 cup, with liquid: ' },
+        { text: '1,200\u00a0to\u00a01,800\u00a0mg', number: 'rinse.drop' },
+        { text: ' less sodium' },
+      ],
+      current: false,
+    },
+    { month: 'Mar', action: 'Add one cup of vegetables at supper', effect: [], current: false },
+    { month: 'Apr', action: 'Keep your steps going', effect: [], current: false },
+    { month: 'May', action: 'Walk to the shop once a week', effect: [], current: false },
+    { month: 'Jun', action: 'Keep your steps going', effect: [], current: false },
+  ],
+  words: { boxes: 'Check a box for each week that you kept the step.' },
+};
+
+/** The same without words of steps, as a worksheet has it. */
+export const blankSteps: StepTiles = {
+  ...steps,
+  mode: 'blank',
+  tiles: steps.tiles.map(({ month }) => ({ month, action: '', effect: [], current: false })),
+};
+
+export const rungs: CostRungs = {
+  kind: 'cost-rungs',
+  id: 'cost',
+  mode: 'shown',
+  alternative,
+  numbers: [],
+  worth: 25,
+  whole: false,
+  rungs: [
+    { letter: 'A', sign: 'pot', words: 'Dried, cooked at home', value: 28, text: '28¢', number: 'cost.a' },
+    { letter: 'B', sign: 'can', words: 'Canned, drained', value: 68, text: '68¢', number: 'cost.b' },
+    {
+      letter: 'C',
+      sign: 'frozen',
+      words: 'Frozen, boiled, no salt',
+      value: 105,
+      text: '$1.05',
+      number: 'cost.c',
+    },
+    { letter: 'D', sign: 'leaf', words: 'Fresh', value: null, text: 'ask for this week’s price' },
+  ],
+  posts: [
+    { at: 0, words: '0¢', number: 'cost.mark-0' },
+    { at: 50, words: '50¢', number: 'cost.mark-2' },
+    { at: 100, words: '$1.00', number: 'cost.mark-4' },
+  ],
+};
+
+export const arabicRungs: CostRungs = {
+  ...rungs,
+  rungs: [
+    { letter: 'أ', sign: 'pot', words: 'مجففة، مطبوخة', value: 28, text: '28¢', number: 'cost.a' },
+    { letter: 'ب', sign: 'can', words: 'معلبة، مصفّاة', value: 68, text: '68¢', number: 'cost.b' },
+    { letter: 'ج', sign: 'frozen', words: 'مجمدة', value: null, text: 'اسأل عن سعر هذا الأسبوع' },
+  ],
+};

@@ -67,7 +67,13 @@ describe('a lesson about weight', () => {
     const text = (await readPdf(fileOf(good, TWIN))).text.replace(/\s+/g, ' ');
     expect(text.split('What else changes?')).toHaveLength(2);
     expect(text).toContain('Sleep well and walk a little.');
-    for (const words of ['Weight loss slows', ' lb', 'calories', 'This page on weight', 'skip the weight page'])
+    for (const words of [
+      'Weight loss slows',
+      ' lb',
+      'calories',
+      'This page on weight',
+      'skip the weight page',
+    ])
       expect(text, words).not.toContain(words);
     // What asks people to see their care team stands, and so does where help is.
     expect(text).toContain('losing weight without trying? Ask your care team first.');
