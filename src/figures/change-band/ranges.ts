@@ -72,16 +72,25 @@ function putStop(
   const step = type.note.size * 1.3;
   const told = pen.paragraph(why, type.note, wide);
   if (told.overflow) reject(why);
-  const top = beside
+  const high = (lines: number) => type.range.size * 1.2 + step * (1 + lines);
+  const first = beside
     ? plot.y(plot.at(x).least) + type.range.size * 0.6
     : plot.y(plot.at(x).most) + ring * 3 + gap + type.range.size;
-  const high = type.range.size * 1.2 + step * (1 + told.lines.length);
-  clear(look, start, top - type.range.size * CAP_HEIGHT, wide, high - step * 0.4);
+  const deepest = (lines: number) => plot.foot - gap - high(lines) + type.range.size;
+  // Beside the post nothing is in the way, and above the band neither, where it is deep enough.
+  const above = plot.top + gap + type.range.size;
+  const clearAbove = above + high(told.lines.length) < plot.y(plot.at(start).least) - ring;
+  const fits = first <= deepest(told.lines.length);
+  const whole = fits || beside || clearAbove;
+  const count = whole ? told.lines.length : 0;
+  const top = fits ? first : !beside && clearAbove ? above : Math.min(first, deepest(count));
+  clear(look, start, top - type.range.size * CAP_HEIGHT, wide, high(count) - step * 0.4);
   pen.put(range, start, top);
   pen.put(
     pen.set(head, { ...type.note, weight: 700, color: accent }),
     start,
     top + type.range.size * 0.2 + step,
   );
-  pen.putParagraph(told, start, wide, top + type.range.size * 0.2 + 2 * step, step);
+  // Where the reason finds no room, the words beside the figure tell it.
+  if (whole) pen.putParagraph(told, start, wide, top + type.range.size * 0.2 + 2 * step, step);
 }
