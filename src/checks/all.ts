@@ -9,6 +9,7 @@ import { checkCautionsKept } from './cautions-kept.js';
 import { checkLevelsAgree, type Leveled } from './levels-agree.js';
 import { checkNotKnown } from './not-known.js';
 import { checkRinseClaims } from './rinse-claims.js';
+import { checkRuleDays } from './rule-days.js';
 import {
   checkBarredFoods,
   checkNeededCautions,
@@ -18,6 +19,7 @@ import {
 import { checkSameNumbers } from './same-numbers.js';
 import { type Comparison, checkSharedBasis } from './shared-basis.js';
 import { checkStructure } from './structure.js';
+import { checkTallies, type Tally } from './tally.js';
 import { checkWeightFree } from './weight-free.js';
 
 /** A lesson as it was read and computed. */
@@ -32,11 +34,13 @@ export interface SourceInput {
   /** What the lesson's directives and topics hold. */
   readonly facts: Pick<Facts, 'directives' | 'topics'>;
   readonly register: Register;
+  /** The day of the build. */
+  readonly on: string;
   /** Where the lesson is about body weight. */
   readonly weight: readonly Place[];
 }
 
-/** The rules that need no output: N03, N18, E03, S01 to S16, S18, P12. */
+/** The rules that need no output: N03, N18, E03, E09, S01 to S16, S18, P10, P12. */
 export function checkSource(input: SourceInput, report: Report): void {
   const { lesson, passages } = input;
   checkSharedBasis(input, report);
@@ -44,6 +48,8 @@ export function checkSource(input: SourceInput, report: Report): void {
   const { language, audience } = lesson.front;
   checkBodies({ passages, language }, report);
   checkRefusedWords({ passages, language, audience, register: input.register }, report);
+  checkRuleDays({ passages, language, on: input.on }, report);
+  checkTallies({ tallies: talliesOf(lesson) }, report);
   checkBarredFoods({ ...input.facts, audience, register: input.register }, report);
   checkNeededCautions({ ...input.facts, passages, pulled: input.pulled, language }, report);
   checkWeightAudience({ ...input, audience, title: lesson.front.title }, report);
@@ -84,5 +90,12 @@ export function leveledCautions(pulled: readonly Pulled[], language: string): re
         })),
       },
     ];
+  });
+}
+
+function talliesOf({ front }: Lesson): Tally[] {
+  return (front.tallies ?? []).map((tally, index) => {
+    const place = front.places.get(`tallies.${index}.points`);
+    return { ...tally, ...(place ? { place } : {}) };
   });
 }

@@ -26,6 +26,12 @@ export const checkCodes = {
     about:
       'Studies start from the label value with the liquid, and they disagree. A share outside their range, or without its basis, is not what they found. Say the range, or let rinse-drop show it.',
   },
+  E09: {
+    severity: 'ask',
+    rule: 'A rule that binds from a later day is not told as though it were in force.',
+    about:
+      'People act on what a sheet says is law, and labels under the old rule stay lawful until the day. Name the day from which the rule binds, or leave the rule out.',
+  },
   E03: {
     severity: 'stop',
     rule: 'No food is said to heal, and no lesson changes a medicine.',
@@ -141,6 +147,12 @@ export const checkCodes = {
     rule: 'The sheet without weight holds no number, unit or word of weight, and no energy.',
     about:
       'People take this sheet to be safe from weight. Put what is about weight inside `::::only{out=handout}`; food is measured in cups and spoons here, or as `2 pounds of carrots`.',
+  },
+  P10: {
+    severity: 'ask',
+    rule: 'A tally that a person made of the text reaches what its measure asks for.',
+    about:
+      'Only people can score whether a text can be understood and acted on. Write what they counted into `tallies` of the front matter: measure, points, of, role, date. Below the mark, mend what lost the points and tally again.',
   },
   P12: {
     severity: 'stop',

@@ -8,6 +8,7 @@ export { type Contradiction, contradictions } from './contradictions.js';
 export { checkLevelsAgree, type Leveled, type LevelsAgreeInput } from './levels-agree.js';
 export { checkNotKnown, type NotKnownInput } from './not-known.js';
 export { checkRinseClaims, type RinseClaimsInput } from './rinse-claims.js';
+export { checkRuleDays, RULE_DAYS, type RuleDay, webRuleFor } from './rule-days.js';
 export {
   type BarredFoodsInput,
   checkBarredFoods,
@@ -21,4 +22,11 @@ export {
 export { checkSameNumbers, type SameNumbersInput } from './same-numbers.js';
 export { type Comparison, checkSharedBasis, type SharedBasisInput } from './shared-basis.js';
 export { checkStructure, type StructureInput } from './structure.js';
+export {
+  checkTallies,
+  suitabilityBand,
+  type Tally,
+  tallyPasses,
+  tallyShare,
+} from './tally.js';
 export { checkWeightFree } from './weight-free.js';

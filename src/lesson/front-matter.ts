@@ -26,6 +26,14 @@ export interface FrontMatter {
     readonly role: string;
     readonly date: string;
   }[];
+  /** What people counted of the text by hand. */
+  readonly tallies?: readonly {
+    readonly measure: 'understandability' | 'actionability' | 'clear-communication' | 'suitability';
+    readonly points: number;
+    readonly of: number;
+    readonly role: string;
+    readonly date: string;
+  }[];
   /** Role of who wrote it. */
   readonly author?: string;
   /** 1 to 12. */

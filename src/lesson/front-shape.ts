@@ -5,6 +5,14 @@ import { isDay } from './read-attributes.js';
 /** Editions of guidance that a lesson may follow; there is no default. */
 export const EDITIONS = ['us-2020', 'us-2025', 'none'] as const;
 
+/** Measures by which people score a text by hand. */
+export const TALLY_NAMES = [
+  'understandability',
+  'actionability',
+  'clear-communication',
+  'suitability',
+] as const;
+
 const words = z
   .string('takes words; put them in quotes if they are all digits')
   .trim()
@@ -58,6 +66,23 @@ export const shape = z.strictObject({
     )
     .optional()
     .describe('Cautions that topics or words pulled by mistake, each with reason, role and date.'),
+  tallies: z
+    .array(
+      z
+        .strictObject({
+          measure: z.enum(TALLY_NAMES, `takes one of ${TALLY_NAMES.join(', ')}`),
+          points: z.number('takes a number').min(0, 'is below 0'),
+          of: z.number('takes a number').positive('is not above 0'),
+          role: words,
+          date: day,
+        })
+        .refine((tally) => tally.points <= tally.of, { path: ['points'], error: 'is above of' }),
+      'takes a list of tallies with measure, points, of, role and date',
+    )
+    .optional()
+    .describe(
+      'What people counted of the text by hand: measure, points, of (points that could be had), role, date.',
+    ),
   author: words.optional().describe('Role of who wrote it.'),
   month: z
     .int('takes a whole number')

@@ -145,7 +145,7 @@ function frontOf(data: Shape, slug: string | undefined, places: ReadonlyMap<stri
     language = 'en',
   } = data;
   const optional = Object.fromEntries(
-    (['unpull', 'author', 'month', 'emblem', 'site'] as const).flatMap((key) =>
+    (['unpull', 'tallies', 'author', 'month', 'emblem', 'site'] as const).flatMap((key) =>
       data[key] === undefined ? [] : [[key, data[key]]],
     ),
   );

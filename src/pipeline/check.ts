@@ -18,6 +18,7 @@ export function checkAll(desk: Desk, built: readonly Built[], report: Report): v
       pulled,
       facts,
       register: desk.tables.register,
+      on: desk.on,
       weight: weightPlaces(computed),
     },
     report,

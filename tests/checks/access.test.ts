@@ -325,12 +325,13 @@ describe('the codes', () => {
     const numbers = ['N02', 'N03', 'N04', 'N18'];
     expect(Object.keys(checkCodes)).toEqual([
       ...numbers,
+      'E09',
       'E03',
       ...safety.map((number) => `S${number}`),
-      ...['S17', 'S18', 'S19', 'weight-free/word', 'P12', 'A03', 'A04'],
+      ...['S17', 'S18', 'S19', 'weight-free/word', 'P10', 'P12', 'A03', 'A04'],
     ]);
     for (const [code, info] of Object.entries(checkCodes)) {
-      expect(info.severity).toBe(code === 'S19' ? 'ask' : 'stop');
+      expect(info.severity).toBe(['S19', 'E09', 'P10'].includes(code) ? 'ask' : 'stop');
       expect(info.rule).toMatch(/\.$/);
       expect(info.about.split('. ').length).toBeGreaterThanOrEqual(2);
     }

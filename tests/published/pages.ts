@@ -1,3 +1,4 @@
+import { suitabilityBand, tallyPasses, tallyShare, webRuleFor } from '../../src/checks/index.js';
 import { contrast } from '../../src/figures/index.js';
 import { aboveGrade } from '../../src/reading/index.js';
 import { BY_HAND, BY_HAND_RECALLED, PRINTED, type PublishedCase, RECALLED, row } from './published-case.js';
@@ -43,19 +44,7 @@ export const PAGES: readonly PublishedCase[] = [
     status: RECALLED,
     find: (grades) => grades.map((grade) => aboveGrade(grade, 6)),
   }),
-];
-
-/** A value that is known, while nothing of the program works it out yet. */
-export interface AwaitedCase extends Omit<PublishedCase, 'find'> {
-  /** The editor's rule that will need it. */
-  readonly rule: string;
-  readonly why: string;
-}
-
-const TALLIES = 'reviewers have no sheet yet to tally a text on, so nothing adds points up';
-
-export const AWAITED: readonly AwaitedCase[] = [
-  {
+  row({
     id: 'I-PEM-01',
     what: 'understandability of a text: agreed of what applies, in percent',
     given: { agree: 12, disagree: 3, doesNotApply: 2 },
@@ -63,10 +52,9 @@ export const AWAITED: readonly AwaitedCase[] = [
     tolerance: 0.05,
     source: 'AHRQ, user’s guide of the PEMAT: sum of points / items that apply × 100; 17 items in print',
     status: BY_HAND,
-    rule: 'P10',
-    why: TALLIES,
-  },
-  {
+    find: ({ agree, disagree }) => tallyShare({ points: agree, of: agree + disagree }),
+  }),
+  row({
     id: 'I-CCI-01',
     what: 'clear communication: parts that do not apply are left out, and 90 passes',
     given: { points: [10, 2], items: [11, 3, 0, 0] },
@@ -74,10 +62,12 @@ export const AWAITED: readonly AwaitedCase[] = [
     tolerance: { percent: 0.05 },
     source: 'CDC Clear Communication Index: points / points that apply × 100; 90 or more passes',
     status: BY_HAND,
-    rule: 'P10',
-    why: TALLIES,
-  },
-  {
+    find: ({ points, items }) => {
+      const tally = { measure: 'clear-communication', points: sum(points), of: sum(items) } as const;
+      return { percent: tallyShare(tally), passes: tallyPasses(tally) };
+    },
+  }),
+  row({
     id: 'I-SAM-01',
     what: 'suitability of a material: 22 items of 0 to 2 points',
     given: { points: 31, items: 22 },
@@ -85,21 +75,33 @@ export const AWAITED: readonly AwaitedCase[] = [
     tolerance: { percent: 0.05 },
     source: 'Doak, Doak & Root 1996: 70 to 100 percent superior, 40 to 69 adequate, below not suitable',
     status: BY_HAND_RECALLED,
-    rule: 'P10',
-    why: TALLIES,
-  },
-  {
+    find: ({ points, items }) => {
+      const percent = tallyShare({ points, of: items * 2 });
+      return { percent, band: suitabilityBand(percent) };
+    },
+  }),
+  row({
     id: 'I-DATE-01',
     what: 'days from which the web rule of Section 504 binds, by number of employees',
     given: { employees: [15, 14] },
     expected: {
       binds: ['2027-05-11', '2028-05-10'],
       before: ['2026-05-11', '2027-05-10'],
-      standard: 'WCAG 2.1, level AA',
+      standard: ['WCAG 2.1, level AA', 'WCAG 2.1, level AA'],
     },
     source: '91 FR 25496 (2026-05-11); 45 CFR 84.84',
     status: PRINTED,
-    rule: 'E09',
-    why: 'no check looks yet at what a lesson says of rules that bind from a later day',
-  },
+    find: ({ employees }) => {
+      const days = employees.map(webRuleFor);
+      return {
+        binds: days.map((day) => day?.binds),
+        before: days.map((day) => day?.before),
+        standard: days.map((day) => day?.standard),
+      };
+    },
+  }),
 ];
+
+function sum(list: readonly number[]): number {
+  return list.reduce((so, one) => so + one, 0);
+}

@@ -1,12 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { checkCodes } from '../../src/checks/index.js';
 import { ACTIVITY } from './activity.js';
 import { ENERGY } from './energy.js';
 import { FOOD } from './food.js';
 import { FOOD_ENERGY } from './food-energy.js';
 import { INTAKES } from './intakes.js';
 import { LABELS } from './labels.js';
-import { AWAITED, PAGES } from './pages.js';
+import { PAGES } from './pages.js';
 import { hold } from './published-case.js';
 import { READING } from './reading.js';
 import { WEIGHT } from './weight.js';
@@ -23,7 +22,7 @@ const CASES = [
   ...PAGES,
 ];
 
-/** How many cases each area has, those that wait included; single values of a printed table (T) come on top. */
+/** How many cases each area has; single values of a printed table (T) come on top. */
 const AREAS: Readonly<Record<string, number>> = { A: 20, B: 19, C: 19, D: 6, E: 13, F: 8, G: 5, H: 15, I: 7 };
 
 describe('published values', () => {
@@ -32,7 +31,7 @@ describe('published values', () => {
   });
 
   it('stand once each, and none was left out', () => {
-    const ids = [...CASES, ...AWAITED].map(({ id }) => id);
+    const ids = CASES.map(({ id }) => id);
     expect(ids.filter((id, index) => ids.indexOf(id) !== index)).toEqual([]);
     expect(ids.filter((id) => !/^[A-I]-(?:[A-Z]+\d*-)?T?\d+$/.test(id))).toEqual([]);
     const counts: Record<string, number> = {};
@@ -44,21 +43,12 @@ describe('published values', () => {
   });
 
   it('name what they are, their source and how it is known', () => {
-    for (const { id, what, source, given } of [...CASES, ...AWAITED]) {
+    for (const { id, what, source } of CASES) {
       expect(
         [id, what, source].every((words) => words.length > 3),
         id,
       ).toBe(true);
-      expect(given, id).not.toBeUndefined();
     }
-  });
-
-  it('that nothing works out yet are four', () => {
-    expect(AWAITED).toHaveLength(4);
-  });
-
-  it.each(AWAITED)('$id waits for rule $rule: $why', ({ id, rule }) => {
-    expect(Object.keys(checkCodes), `${rule} is written: move ${id} among the cases`).not.toContain(rule);
   });
 });
 
