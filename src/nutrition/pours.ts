@@ -31,7 +31,7 @@ export function nearestPour(
 ): Result<Pourable> {
   const found = pourable(milliliters, kitchen);
   if (!found.ok) return found;
-  const { cup, tbsp, tsp } = KITCHENS[kitchen];
+  const { cup, tbsp } = KITCHENS[kitchen];
   const as = (unit: Pourable['unit'], count: number, size: number): Pourable => ({
     count,
     unit,
@@ -51,7 +51,7 @@ export function nearestPour(
       ? ok(as('cup', 1 / 4, cup))
       : refuse('The amount is too small to measure in cups.', 'Let a spoon be among the measures.');
   }
-  return ok(best.unit === 'tsp' && best.count === 0 ? as('tsp', 1 / 8, tsp) : best);
+  return ok(best);
 }
 
 const NOISE = 1e-6;

@@ -7,11 +7,13 @@ import {
   gramsOf,
   parseAmount,
   platedAs,
+  portionsIn,
   usuallyEaten,
 } from '../../src/nutrition/index.js';
 import { isFood, loadFoods } from '../../src/records/index.js';
 import { ASSETS } from '../records/tables.js';
 import { evaluate } from './evaluate.js';
+import { food as makeFood } from './foods.js';
 
 const foods = loadFoods(ASSETS, createReport());
 function food(name: string): Food {
@@ -117,5 +119,53 @@ describe('from what is bought to what is eaten', () => {
   it('refuses animal foods bought raw, which lose fat, and two different foods', () => {
     expect(platedAs(food('egg, raw'), food('egg, hard-boiled'))).toMatchObject({ ok: false });
     expect(platedAs(food('pinto beans, dry'), food('brown rice, cooked'))).toMatchObject({ ok: false });
+  });
+});
+
+describe('what no record tells', () => {
+  const made = (name: string, more: Parameters<typeof makeFood>[0] = {}) =>
+    makeFood({ name, kind: 'greens', ...more });
+  const reasonOf = (bought: Food, eaten: Food) => {
+    const found = platedAs(bought, eaten);
+    return found.ok ? undefined : found.reason;
+  };
+
+  it('is refused: water, drained weight and the yield of a package', () => {
+    const raw = made('greens, raw', { state: 'raw' });
+    const boiled = made('greens, boiled', { state: 'cooked', per100g: { water: 90 } });
+    expect(reasonOf(raw, boiled)).toBe('The water of greens, raw is not known.');
+    const wet = made('greens, wet', { state: 'raw', per100g: { water: 92 } });
+    expect(reasonOf(wet, made('greens, boiled', { state: 'cooked' }))).toBe(
+      'The water of greens, boiled is not known.',
+    );
+    const can = made('greens, canned', { state: 'canned, with liquid' });
+    expect(reasonOf(can, made('greens, drained', { state: 'canned, drained' }))).toBeDefined();
+    const frozen = made('greens, frozen', {
+      state: 'frozen, cooked',
+      measures: [{ name: 'cup', grams: 170, source: 'usda-sr28' }],
+    });
+    expect(reasonOf(frozen, frozen)).toBeDefined();
+  });
+});
+
+describe('how many cups a package gives', () => {
+  const grams = (value: number) => {
+    const read = gramsOf({ count: value, unit: 'g', measure: 'g', size: null }, makeFood());
+    if (!read.ok) throw new Error(read.reason);
+    return read.value;
+  };
+
+  it('is bought × yield ÷ eaten', () => {
+    // By hand: a pound of dry beans, 2.4 times as heavy cooked, in cups of 171 g.
+    const yields = [{ factor: 2.4, source: 'house', what: 'cooking' }];
+    const found = portionsIn({ bought: grams(453.592), eaten: grams(171), yields });
+    expect(found.ok && found.value.value).toBeCloseTo((453.592 * 2.4) / 171, 9);
+    if (found.ok) expect(evaluate(found.value.working)).toBeCloseTo(found.value.value, 9);
+  });
+
+  it('is refused for a portion that weighs nothing', () => {
+    const none = { ...grams(1), grams: { value: 0, unit: 'g' } as const };
+    expect(portionsIn({ bought: grams(400), eaten: none, yields: [] }).ok).toBe(false);
+    expect(portionsIn({ bought: none, eaten: grams(100), yields: [] }).ok).toBe(false);
   });
 });

@@ -55,6 +55,23 @@ describe('what an amount to pour weighs', () => {
     expect(spoon.estimated).toBe(false);
   });
 
+  it('goes through the volume of the food where the words name none, and says what a cup is of', () => {
+    // By hand: 100 g of a food of which 200 g fill a cup are half a cup, 120 of 240 mL by the label.
+    const soup = food({
+      name: 'soup',
+      measures: [{ name: 'cup', grams: 200, source: SR28, note: 'with the beans' }],
+      usual: { words: '1 bowl of soup', grams: 100 },
+    });
+    const half = valueIn(pourOf(null, soup, 'us label', BOTH));
+    expect([half.count, half.unit]).toEqual([0.5, 'cup']);
+    expect(half.working.inputs.map(({ note }) => note)).toContain('with the beans');
+  });
+
+  it('is refused for a measure that the food lacks, and for more than the measures hold', () => {
+    expect(refusalOf(pourOf(amount('2 slices'), rice, 'us label', BOTH)).reason).toContain('slice');
+    expect(refusalOf(pourOf(amount('1 cup'), rice, 'us label', ['spoon'])).reason).toContain('too large');
+  });
+
   it('takes the weight that the author wrote', () => {
     const own = valueIn(pourOf(amount('1/2 cup (90 g)'), rice, 'us label', BOTH));
     expect(own.grams).toBeCloseTo(90, 9);
@@ -106,6 +123,11 @@ describe('the nearest measures', () => {
     expect(nearestPour(15, 'us label', ['cup']).ok).toBe(false);
   });
 
+  it('of a pinch are an eighth of a teaspoon, and of nothing none', () => {
+    expect(near(0.4)).toEqual([1 / 8, 'tsp']);
+    for (const none of [0, -5, Number.NaN]) expect(nearestPour(none, 'us label', BOTH).ok).toBe(false);
+  });
+
   it('are never far from what was asked', () => {
     const kitchens = fc.constantFrom<Kitchen>('us label', 'metric', 'cup of 200 mL');
     fc.assert(
@@ -152,6 +174,9 @@ describe('what a label counts', () => {
     ['raisins', { state: 'ready to eat', plate: ['fruit'] }, [40, 'g']],
     ['carrots', { state: 'cooked', plate: ['vegetable'] }, [85, 'g']],
     ['honey', { state: 'ready to eat' }, [1, 'tbsp']],
+    ['pasta', { state: 'dry' }, [55, 'g']],
+    ['pasta', { state: 'cooked' }, [140, 'g']],
+    ['oats', { state: 'dry' }, [40, 'g']],
   ] as const)('%s %o', (kind, more, expected) => expect(told(kind, more as object)).toEqual(expected));
 
   it('is not known for a kind that the rule does not name', () => {

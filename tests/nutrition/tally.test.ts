@@ -40,6 +40,11 @@ describe('a show of hands', () => {
     ]);
   });
 
+  it('stands for a thousand people a box at most, and for nobody without answers', () => {
+    expect(peopleABox(20_000, 15)).toBe(1000);
+    expect(answersInAll([])).toMatchObject({ value: 0, working: { formula: '0' } });
+  });
+
   it('works out as its formula says, and shares make a whole', () => {
     const people = fc.array(fc.integer({ min: 0, max: 999 }), { minLength: 1, maxLength: 3 });
     fc.assert(
