@@ -36,7 +36,7 @@ export interface Pourable {
 
 const CUP_PARTS = [0, 1 / 4, 1 / 3, 1 / 2, 2 / 3, 3 / 4, 1];
 const SPOON_PARTS = [0, 1 / 2, 1];
-const TEASPOON_PARTS = [1 / 8, 1 / 4, 1 / 2, 3 / 4, 1];
+const TEASPOON_PARTS = [0, 1 / 8, 1 / 4, 1 / 2, 3 / 4, 1];
 
 /**
  * The nearest amount that people can pour: from a quarter cup up in cups by quarters and thirds, else in halves of a
