@@ -54,6 +54,7 @@ export {
   type Size,
   type Wording,
 } from './register.js';
+export { type RoomGroup, roomIn } from './rooms.js';
 export { sentencesOf, wordCount } from './sentences.js';
 export { slotsOf } from './slots.js';
 export { withoutWeight } from './weight-free.js';

@@ -1,3 +1,5 @@
+import type { RoomGroup } from '../../cautions/index.js';
+
 /** What no lesson may say, by the rule that it breaks and the refusal of the register that it meets. */
 export interface WordRule {
   readonly code: 'E03' | 'S02' | 'S09' | 'S10' | 'S11' | 'S12' | 'S13' | 'S14' | 'S15';
@@ -12,7 +14,7 @@ export interface WordRule {
   /** A sentence with one of these words means something harmless. */
   readonly unless?: string;
   /** Only when one of these is in the room by the lesson's own words. */
-  readonly rooms?: readonly string[];
+  readonly rooms?: RoomGroup;
 }
 
 const BABY = '(?:bab(?:y|ies)|infants?|newborns?)';
@@ -199,7 +201,7 @@ export const WORD_RULES: readonly WordRule[] = [
     what: 'offers risky food to people who must not have it',
     instead: 'Use the cooked or pasteurized form.',
     unlessDenied: true,
-    rooms: ['pregnan', 'infant', 'baby', 'babies', 'older adult', 'seniors', 'over 65', 'immunity', 'cancer'],
+    rooms: 'frail',
     patterns: [
       '(?:try|use|enjoy|have|eat|add|choose|drink|serve)(?:s|ing)? (?:some |more |a |the )?(?:raw (?:milk|fish|egg|eggs|sprouts|oysters|cookie dough)|unpasteurized (?:milk|juice|cheese)|runny eggs?|rare (?:meat|burgers?|beef)|sushi|cold (?:deli )?(?:cuts|meats?))',
     ],

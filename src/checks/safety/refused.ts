@@ -1,4 +1,4 @@
-import { type Passage, type Register, sentencesOf } from '../../cautions/index.js';
+import { type Passage, type Register, roomIn, sentencesOf } from '../../cautions/index.js';
 import type { Report } from '../../diagnostics/index.js';
 import { checkProblem } from '../codes.js';
 import { placeIn } from './place.js';
@@ -31,11 +31,10 @@ export interface RefusedWordsInput {
 export function checkRefusedWords(input: RefusedWordsInput, report: Report): void {
   const { passages, language, register } = input;
   if (language !== 'en') return;
-  const audience = input.audience.toLowerCase();
   for (const passage of passages)
     for (const sentence of sentencesOf(passage.text))
       for (const rule of RULES) {
-        if (rule.rooms && !rule.rooms.some((room) => audience.includes(room))) continue;
+        if (rule.rooms && roomIn(input.audience, rule.rooms) === undefined) continue;
         if (rule.unless?.test(sentence.text)) continue;
         const m = rule.patterns.map((p) => p.exec(sentence.text)).find((found) => found !== null);
         if (!m || (rule.unlessDenied && denies(sentence.text, m))) continue;

@@ -1,10 +1,7 @@
-import type { Register } from '../../cautions/index.js';
+import { type Register, roomIn } from '../../cautions/index.js';
 import type { Place, Report } from '../../diagnostics/index.js';
 import { checkProblem } from '../codes.js';
 
-/** Words with which a lesson names a room that is not given content on weight. English. */
-const ROOMS =
-  /\b(?:child\w*|kids?|toddlers?|infants?|bab(?:y|ies)|teens?|teen-?agers?|adolescents?|youths?|young people|minors|girls?|boys?|pupils?|students?|school\w*|classrooms?|famil(?:y|ies)|under[- ](?:18|19|eighteen)|pregnan\w*|expecting|prenatal|postpartum|breast-?feeding|nursing (?:mothers|parents))\b/i;
 /** Everything but the sheet without weight. */
 const WEIGHTY = ['handout', 'worksheet', 'key', 'slides', 'staff', 'notes', 'cards'];
 
@@ -22,7 +19,7 @@ export interface WeightAudienceInput {
  */
 export function checkWeightAudience(input: WeightAudienceInput, report: Report): void {
   const { weight, audience, title, register } = input;
-  const room = ROOMS.exec(audience)?.[0] ?? ROOMS.exec(title)?.[0];
+  const room = roomIn(audience, 'no weight') ?? roomIn(title, 'no weight');
   const refusal = register.refusals.find(({ id }) => id === 'R14');
   const [place] = weight;
   if (!place || room === undefined || !refusal) return;

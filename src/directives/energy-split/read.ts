@@ -1,3 +1,4 @@
+import { roomIn } from '../../cautions/index.js';
 import type { DirectivePart, Row } from '../../lesson/index.js';
 import { ENERGY_SHARES, parseAmount, portionOf } from '../../nutrition/index.js';
 import { isFood } from '../../records/index.js';
@@ -9,9 +10,6 @@ import { type Eaten, MEANINGS, type Meal, PERSONS, type Values } from './schema.
 
 const MOST_MEALS = 8;
 const MOST_FOODS = 40;
-/** Audiences for whom very few carbohydrates are never shown. */
-const GUARDED = /pregnan|breast-?feed|infant|bab(y|ies)|child|teen|school|youth|famil/i;
-
 /** Reads the meals. Whatever cannot be read is reported at its place, and then nothing is shown. */
 export function read(part: DirectivePart, context: ReadContext): Values | undefined {
   const { report, front } = context;
@@ -42,7 +40,7 @@ export function read(part: DirectivePart, context: ReadContext): Values | undefi
       of: is('of') === 'meal' ? 'meal' : 'day',
       as: MEANINGS.find((one) => one === is('as')) ?? 'example',
       person: PERSONS.find((one) => one === is('person')) ?? 'adult',
-      guarded: GUARDED.test(front.audience),
+      guarded: roomIn(front.audience, 'no weight') !== undefined,
       place: part.place,
     };
   return undefined;

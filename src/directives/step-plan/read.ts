@@ -1,3 +1,4 @@
+import { roomIn } from '../../cautions/index.js';
 import type { DirectivePart, Row } from '../../lesson/index.js';
 import type { ReadContext } from '../contract.js';
 import { quoted, readProblem } from '../problems.js';
@@ -6,7 +7,7 @@ import { isCounted, isTwoActions } from './action.js';
 import { readEffect } from './read-effect.js';
 import { monthOf, readMonths } from './read-months.js';
 import type { Month, StepRow, Values } from './schema.js';
-import { noPotassiumSalt, plansFast, touchesOf } from './touches.js';
+import { plansFast, touchesOf } from './touches.js';
 
 const EXAMPLE = 'Write Jan: swap one sweet drink a day for water.';
 /** New steps in one month, and tiles of a strip. */
@@ -70,7 +71,7 @@ function readStep(row: Row, months: readonly Month[], context: ReadContext): Unk
   const effect = readEffect(pieces, action, context);
   if (!effect) return undefined;
   const touches = touchesOf(action, effect.change, effect.rinse !== undefined, language);
-  if (touches.includes('salt substitute') && noPotassiumSalt(front.audience)) {
+  if (touches.includes('salt substitute') && roomIn(front.audience, 'no potassium salt') !== undefined) {
     refuse('R01', main.place);
     return undefined;
   }

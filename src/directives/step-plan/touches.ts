@@ -130,11 +130,3 @@ function foodTouches({ way, food, tells }: Portioned): Touch[] {
 export function plansFast(action: string, language: string): boolean {
   return isSpoken(language) && LISTS[language].fasting.test(action);
 }
-
-/** Rooms that a potassium salt is never shown to, in the words with which a lesson names its audience. */
-const NO_POTASSIUM_SALT =
-  /child|kids|teen|toddler|parent|famil|infant|bab(?:y|ies)|breastfe|pregnan|expecting|kidney|dialysis|CKD/i;
-
-export function noPotassiumSalt(audience: string): boolean {
-  return NO_POTASSIUM_SALT.test(audience);
-}

@@ -37,11 +37,12 @@ function safeForRoom({ old, fresh }: SwapRow, { rooms }: Values, { refuse }: Com
   const refused: (readonly [string, Place])[] = [];
   if (rooms.has('no potassium salt') && has(fresh.food, 'potassium-chloride'))
     refused.push(['R01', fresh.piece.place]);
-  if (rooms.has('babies') && (has(fresh.food, 'honey') || fresh.food.contains.honey === 'yes'))
+  if (rooms.has('infants') && (has(fresh.food, 'honey') || fresh.food.contains.honey === 'yes'))
     refused.push(['R03', fresh.piece.place]);
   const drink = [old, fresh].find(({ food }) => has(food, 'cow-milk-drink', 'plant-drink', 'rice-drink'));
-  if (rooms.has('babies') && drink) refused.push(['R04', drink.piece.place]);
-  else if (rooms.has('under five') && has(fresh.food, 'rice-drink')) refused.push(['R04', fresh.piece.place]);
+  if (rooms.has('infants') && drink) refused.push(['R04', drink.piece.place]);
+  else if (rooms.has('small children') && has(fresh.food, 'rice-drink'))
+    refused.push(['R04', fresh.piece.place]);
   for (const [id, place] of refused) refuse(id, place);
   return refused.length === 0;
 }

@@ -1,3 +1,4 @@
+import { type RoomGroup, roomIn } from '../../cautions/index.js';
 import type { DirectivePart } from '../../lesson/index.js';
 import { type Food, NEED_NAMES, parseAmount } from '../../nutrition/index.js';
 import { isFood } from '../../records/index.js';
@@ -6,8 +7,10 @@ import type { FoodRow } from '../food-row.js';
 import { quoted, readProblem } from '../problems.js';
 import { written } from '../written.js';
 import { NOT_EATEN_SO, readRow } from './read-row.js';
-import { roomsIn } from './rooms.js';
 import { MOST_ROWS, type SwapRow, type Values } from './schema.js';
+
+/** Rooms that some foods are kept from. */
+const GUARDED: readonly RoomGroup[] = ['infants', 'small children', 'no potassium salt'];
 
 /** Reads needs and swaps. Whatever cannot be read is reported, and then nothing is shown. */
 export function read(part: DirectivePart, context: ReadContext): Values | undefined {
@@ -39,7 +42,7 @@ export function read(part: DirectivePart, context: ReadContext): Values | undefi
     needs,
     rows: good,
     offers: offersOf(context),
-    rooms: roomsIn(front.audience),
+    rooms: new Set(GUARDED.filter((room) => roomIn(front.audience, room) !== undefined)),
     currency: prices.currency,
     place: part.place,
   };

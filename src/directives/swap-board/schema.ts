@@ -1,9 +1,9 @@
+import type { RoomGroup } from '../../cautions/index.js';
 import type { Place } from '../../diagnostics/index.js';
 import type { KnownDirective } from '../../lesson/index.js';
 import { type Food, NEED_NAMES, type NeedName, type NutrientName } from '../../nutrition/index.js';
 import type { LocalPrice, LocalPrices } from '../../records/index.js';
 import type { FoodRow } from '../food-row.js';
-import type { Room } from './rooms.js';
 
 export const schema: KnownDirective = {
   name: 'swap-board',
@@ -70,7 +70,7 @@ export interface Values {
   /** Foods that may be offered where one is refused, and that may be traps. */
   readonly offers: readonly Food[];
   /** Who in the audience has to be kept from some foods. */
-  readonly rooms: ReadonlySet<Room>;
+  readonly rooms: ReadonlySet<RoomGroup>;
   readonly currency: LocalPrices['currency'];
   readonly place: Place;
 }

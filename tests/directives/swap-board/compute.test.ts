@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { createReport } from '../../../src/diagnostics/index.js';
-import { roomsIn } from '../../../src/directives/swap-board/rooms.js';
 import { evaluate } from '../../nutrition/evaluate.js';
 import { computeParts, tables } from '../desk.js';
 import { part } from '../parts.js';
@@ -101,15 +100,6 @@ describe('safety', () => {
         { words: 'soy drink, calcium added', verdicts: [{ verdict: 'passes' }, { verdict: 'passes' }] },
       ],
     });
-  });
-
-  it('reads who is in the room', () => {
-    expect([...roomsIn('adults')]).toEqual([]);
-    expect([...roomsIn('parents of babies')]).toEqual(['babies', 'under five', 'no potassium salt']);
-    expect([...roomsIn('families with toddlers')]).toEqual(['under five', 'no potassium salt']);
-    expect([...roomsIn('people with kidney disease')]).toEqual(['no potassium salt']);
-    expect([...roomsIn('children under 12')]).not.toContain('babies');
-    expect([...roomsIn('families of children under 12 months')]).toContain('babies');
   });
 
   it.each([
